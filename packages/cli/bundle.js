@@ -1,0 +1,20 @@
+// Bundles the program into dist/wherry.js; libraries that are loaded only when needed become chunks beside it.
+import { build } from "esbuild";
+
+await build({
+  entryPoints: { wherry: "src/bin.ts" },
+  outdir: "dist",
+  bundle: true,
+  splitting: true,
+  chunkNames: "chunks/[name]-[hash]",
+  platform: "node",
+  target: "node20.19",
+  format: "esm",
+  conditions: ["wherry-source"],
+  legalComments: "linked",
+  logLevel: "warning",
+  banner: {
+    // CommonJS libraries inside an ES module still call require().
+    js: 'import { createRequire as __createRequire } from "node:module"; const require = __createRequire(import.meta.url);',
+  },
+});

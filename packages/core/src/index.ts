@@ -1,0 +1,3 @@
+export * from "./cast/cast.ts";
+export * from "./problem.ts";
+export * from "./quality/flag.ts";

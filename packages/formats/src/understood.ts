@@ -1,0 +1,43 @@
+import type { Cast, Place, Problem } from "@wherry/core";
+
+/** Something ambiguous that only a person can settle. It holds back the casts it concerns. */
+export interface Question {
+  /** "position", "timeZone", "timeRole", "conductivityKind", "hemisphere", "dateOrder", "verticalReference" … */
+  readonly about: string;
+  /** In words, for a person. */
+  readonly text: string;
+  readonly where: Place;
+  /** Ids of the casts that wait for the answer. */
+  readonly casts: readonly string[];
+  /** Possible answers; empty if any value of the right form will do. */
+  readonly candidates: readonly string[];
+  /** The line to put under `answers:` in the sheet, as YAML flow text. */
+  readonly answerWith: string;
+}
+
+/** An entry of the sheet's `answers:` list or of a notes file. */
+export interface Answer {
+  readonly about: string;
+  /** "*" for all files, a file name, or "<file name>#<cast id>". */
+  readonly where: string;
+  readonly value: string | number | boolean;
+}
+
+/** What one file holds, as understood. */
+export interface UnderstoodFile {
+  readonly path: string;
+  /** "delimited text", "WHP-Exchange CTD" … */
+  readonly format: string;
+  readonly sha256: string;
+  /** WHATWG label. */
+  readonly encoding: string;
+  readonly lineEnding: "LF" | "CRLF" | "CR" | "mixed";
+  /** The character, "whitespace" or "fixed". */
+  readonly delimiter: string;
+  readonly decimal: "." | ",";
+  readonly missingMarkers: readonly string[];
+  readonly casts: readonly Cast[];
+  readonly questions: readonly Question[];
+  /** Damage that did not stop the reading: rows too short, cut in mid-line … */
+  readonly findings: readonly Problem[];
+}

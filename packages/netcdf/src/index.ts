@@ -1,0 +1,2 @@
+export * from "./dataset.ts";
+export * from "./problem.ts";

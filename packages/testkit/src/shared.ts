@@ -10,7 +10,7 @@ export const root = join(dirname(fileURLToPath(import.meta.url)), "..", "..", ".
  * Folder of sample files that are not ours to publish, laid beside the repository where it exists
  * (`WHERRY_SHARED` names another place).
  */
-const shared = process.env["WHERRY_SHARED"] ?? join(root, "..", "shared");
+const shared = process.env.WHERRY_SHARED ?? join(root, "..", "shared");
 
 /** Path of a sample file or folder, or null where the samples are absent. */
 export function sharedPath(...parts: string[]): string | null {

@@ -1,2 +1,3 @@
 export * from "./dataset.ts";
+export * from "./memory.ts";
 export * from "./problem.ts";

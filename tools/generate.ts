@@ -1,0 +1,49 @@
+/**
+ * Makes every generated file of the repository again:
+ *
+ *   npx tsx --conditions=wherry-source tools/generate.ts [NAME...] [--strict]
+ *
+ * Without names all generators run. One that needs a program or data set that this machine lacks is left out
+ * with its reason; with --strict (as in CI) that is a failure.
+ */
+import { existsSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { generateContractTypes } from "./generators/contract-types.ts";
+
+interface Generator {
+  readonly name: string;
+  /** Paths outside the repository without which it cannot run, and where they come from. */
+  readonly needs?: { readonly paths: readonly string[]; readonly from: string };
+  /** Writes files and gives their paths. */
+  run(root: string): Promise<string[]> | string[];
+}
+
+const generators: readonly Generator[] = [{ name: "contract-types", run: generateContractTypes }];
+
+async function main(args: readonly string[]): Promise<number> {
+  const strict = args.includes("--strict");
+  const wanted = args.filter((arg) => arg !== "--strict");
+  const unknown = wanted.filter((name) => !generators.some((generator) => generator.name === name));
+  if (unknown.length > 0) {
+    console.error(
+      `no generator named ${unknown.join(", ")}; there are ${generators.map((g) => g.name).join(", ")}`,
+    );
+    return 2;
+  }
+  const root = join(dirname(fileURLToPath(import.meta.url)), "..");
+  let code = 0;
+  for (const { name, needs, run } of generators) {
+    if (wanted.length > 0 && !wanted.includes(name)) continue;
+    const missing = needs?.paths.filter((path) => !existsSync(path)) ?? [];
+    if (needs && missing.length > 0) {
+      console.error(`${name}: left out, ${missing.join(", ")} is not there (${needs.from})`);
+      if (strict) code = 1;
+      continue;
+    }
+    for (const path of await run(root)) console.log(`${name}: ${path}`);
+  }
+  return code;
+}
+
+process.exitCode = await main(process.argv.slice(2));

@@ -1,5 +1,8 @@
 // Bundles the program into dist/wherry.js; libraries that are loaded only when needed become chunks beside it.
+import { readFileSync } from "node:fs";
 import { build } from "esbuild";
+
+const { version } = JSON.parse(readFileSync("package.json", "utf8"));
 
 await build({
   entryPoints: { wherry: "src/bin.ts" },
@@ -13,6 +16,7 @@ await build({
   conditions: ["wherry-source"],
   legalComments: "linked",
   logLevel: "warning",
+  define: { WHERRY_VERSION: JSON.stringify(version) },
   banner: {
     // CommonJS libraries inside an ES module still call require().
     js: 'import { createRequire as __createRequire } from "node:module"; const require = __createRequire(import.meta.url);',

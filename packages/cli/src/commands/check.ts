@@ -1,0 +1,52 @@
+import { check, checkDocument, checkText, type Level } from "@wherry/survey";
+import { Command, Option } from "commander";
+import type { Context } from "../command.ts";
+import { Exit, worst } from "../exit.ts";
+
+interface Options {
+  readonly rules?: readonly string[];
+  readonly edition?: string;
+  readonly failOn: Level;
+  readonly json: boolean;
+}
+
+/** Levels from the worst on. */
+const LEVELS: readonly Level[] = ["error", "warning", "advice"];
+
+export function checkCommand({ terminal, now, signal, finish }: Context): Command {
+  return new Command("check")
+    .summary("check files against CF, ACDD and archive rules")
+    .description("Checks netCDF files and CSV with its metadata against CF, ACDD and archive rules.")
+    .argument("<path...>", "files or folders of them")
+    .option("--rules <set...>", "rule sets or files of rules to use instead of the usual ones")
+    .option("--edition <edition>", "CF edition to judge by, instead of the one that the file claims")
+    .addOption(
+      new Option("--fail-on <level>", "lowest level that gives exit status 1")
+        .choices(LEVELS)
+        .default("error"),
+    )
+    .option("--json", "write one JSON document to standard output", false)
+    .addHelpText("after", "\nExample:\n  $ wherry check result/ --fail-on warning")
+    .action(async (paths: string[], { rules, edition, failOn, json }: Options) => {
+      const outcome = await check(paths, {
+        now,
+        signal,
+        onProgress: terminal.progress,
+        ...(rules === undefined ? {} : { rules }),
+        ...(edition === undefined ? {} : { edition }),
+      });
+      terminal.endProgress();
+      if (!outcome.ok) {
+        outcome.problems.forEach(terminal.problem);
+        return finish(Exit.usage);
+      }
+      const { files, skipped, problems } = outcome.value;
+      terminal.out(
+        json ? `${JSON.stringify(checkDocument(files, skipped), null, 2)}\n` : checkText(files, skipped),
+      );
+      problems.forEach(terminal.problem);
+      const levels = LEVELS.slice(0, LEVELS.indexOf(failOn) + 1);
+      const failed = files.some(({ findings }) => findings.some(({ level }) => levels.includes(level)));
+      finish(worst(problems.length > 0 ? Exit.unreadable : Exit.clean, failed ? Exit.findings : Exit.clean));
+    });
+}

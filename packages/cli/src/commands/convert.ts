@@ -1,0 +1,79 @@
+import { convert, PRODUCTS, type Product, TARGETS } from "@wherry/survey";
+import { Command, InvalidArgumentError } from "commander";
+import type { Context } from "../command.ts";
+import { Exit, worst } from "../exit.ts";
+import { convertText } from "./convert-text.ts";
+
+interface Options {
+  readonly sheet: string;
+  readonly out: string;
+  readonly products: readonly Product[];
+  readonly perCast: boolean;
+  readonly target: string;
+  readonly created?: string;
+  readonly force: boolean;
+  readonly json: boolean;
+}
+
+function parseProducts(text: string): readonly Product[] {
+  return text.split(",").map((word) => {
+    const product = PRODUCTS.find((known) => known === word.trim());
+    if (product === undefined) throw new InvalidArgumentError(`Choose from ${PRODUCTS.join(", ")}.`);
+    return product;
+  });
+}
+
+function parseTarget(text: string): string {
+  if (!TARGETS.includes(text)) throw new InvalidArgumentError(`Choose from ${TARGETS.join(", ")}.`);
+  return text;
+}
+
+export function convertCommand({ terminal, version, signal, finish }: Context): Command {
+  return new Command("convert")
+    .summary("turn raw casts into archive products")
+    .description(
+      "Turns raw casts into CF NetCDF and documented CSV, with flags, records and the original files.",
+    )
+    .argument("<path...>", "exports or folders of them")
+    .requiredOption("-s, --sheet <file>", "the survey sheet")
+    .requiredOption("-o, --out <folder>", "folder to make for the result")
+    .option("--products <list>", "which products, by commas", parseProducts, PRODUCTS)
+    .option("--per-cast", "one file per cast instead of one per survey", false)
+    .option("--target <name>", "what the data set is meant for", parseTarget, "general")
+    .option("--created <time>", "date of writing, instead of the sheet's")
+    .option("--force", "replace a finished result", false)
+    .option("--json", "write one JSON document to standard output", false)
+    .addHelpText(
+      "after",
+      `
+Example:
+  $ wherry convert exports/ --sheet survey.yaml --out result
+
+Exit status: 0 all written; 1 written, with findings; 2 casts held back by open questions, or wrong usage;
+3 a file that cannot be read or written.`,
+    )
+    .action(async (paths: string[], options: Options) => {
+      const result = await convert(paths, { ...options, version, signal, onProgress: terminal.progress });
+      terminal.endProgress();
+      if (!result.ok) {
+        result.problems.forEach(terminal.problem);
+        if (signal.aborted) return finish(Exit.interrupted);
+        return finish(
+          result.problems.some(({ code }) => /^(sheet|answer|result)\//.test(code))
+            ? Exit.usage
+            : Exit.unreadable,
+        );
+      }
+      const { value, warnings } = result;
+      warnings.forEach(terminal.problem);
+      terminal.out(
+        options.json ? `${JSON.stringify({ version: 1, ...value }, null, 2)}\n` : convertText(value),
+      );
+      finish(
+        worst(
+          value.held.length > 0 ? Exit.usage : Exit.clean,
+          value.findings.length > 0 ? Exit.findings : Exit.clean,
+        ),
+      );
+    });
+}

@@ -1,0 +1,22 @@
+import { look, lookDocument, lookText } from "@wherry/survey";
+import { Command } from "commander";
+import type { Context } from "../command.ts";
+import { Exit, worst } from "../exit.ts";
+
+export function lookCommand({ terminal, signal, finish }: Context): Command {
+  return new Command("look")
+    .summary("say what files hold as understood, with the evidence and the open questions")
+    .description("Says what each file holds as understood, and what only you can answer. Writes nothing.")
+    .argument("<path...>", "exports or folders of them")
+    .option("--explain", "show for every fact which line and words said so", false)
+    .option("--json", "write one JSON document to standard output", false)
+    .addHelpText("after", "\nExample:\n  $ wherry look --explain exports/2026-06-02.csv")
+    .action(async (paths: string[], { explain, json }: { explain: boolean; json: boolean }) => {
+      const { files, skipped, problems } = await look(paths, { signal, onProgress: terminal.progress });
+      terminal.endProgress();
+      terminal.out(json ? `${JSON.stringify(lookDocument(files), null, 2)}\n` : lookText(files, { explain }));
+      for (const path of skipped) terminal.talk(`skipped ${path}\n`);
+      problems.forEach(terminal.problem);
+      finish(worst(problems.length > 0 ? Exit.unreadable : Exit.clean));
+    });
+}

@@ -1,0 +1,65 @@
+import { checkSheet, makeSheet } from "@wherry/survey";
+import { Command } from "commander";
+import type { Context } from "../command.ts";
+import { Exit } from "../exit.ts";
+
+interface Options {
+  readonly out?: string;
+  readonly check?: string;
+  readonly target: string;
+  readonly id?: string;
+  readonly force: boolean;
+}
+
+export function sheetCommand({ terminal, now, signal, finish }: Context): Command {
+  return new Command("sheet")
+    .summary("write a survey sheet from what the files tell, or say what a sheet still lacks")
+    .description(
+      "Writes a survey sheet filled with what the files tell, or says what a sheet still lacks for an archive.",
+    )
+    .argument("[path...]", "exports or folders of them")
+    .option("-o, --out <file>", "the sheet to write")
+    .option("--id <id>", "id of the survey, which begins the names of its products")
+    .option("--check <sheet>", "a sheet to look through instead of writing one")
+    .option("--target <name>", "what the data set is meant for", "general")
+    .option("--force", "replace a sheet that exists", false)
+    .addHelpText(
+      "after",
+      "\nExamples:\n  $ wherry sheet exports/ --out survey.yaml\n  $ wherry sheet --check survey.yaml --target general",
+    )
+    .action(async (paths: string[], options: Options, command: Command) => {
+      if (options.check !== undefined) {
+        const result = await checkSheet(options.check, options.target);
+        if (!result.ok) {
+          result.problems.forEach(terminal.problem);
+          return finish(
+            result.problems.some(({ code }) => code.startsWith("io/")) ? Exit.unreadable : Exit.usage,
+          );
+        }
+        for (const { message, remedy } of result.value)
+          terminal.out(`- ${message}${remedy ? ` ${remedy}` : ""}\n`);
+        terminal.out(
+          result.value.length === 0
+            ? `${options.check}: complete for the target ${options.target}\n`
+            : `${options.check}: ${result.value.length} facts are still missing for the target ${options.target}\n`,
+        );
+        return finish(result.value.length === 0 ? Exit.clean : Exit.findings);
+      }
+      if (paths.length === 0)
+        command.error("error: name the exports that the sheet is for, or --check a sheet");
+      if (options.out === undefined) command.error("error: say with --out where the sheet goes");
+      const { out, force, id } = options;
+      const result = await makeSheet(paths, { out, force, now, signal, ...(id === undefined ? {} : { id }) });
+      if (!result.ok) {
+        result.problems.forEach(terminal.problem);
+        return finish(
+          result.problems.some(({ code }) => code.startsWith("result/")) ? Exit.usage : Exit.unreadable,
+        );
+      }
+      const { casts, questions, problems } = result.value;
+      problems.forEach(terminal.problem);
+      terminal.out(`wrote ${out}: ${casts} casts, ${questions} open questions\n`);
+      terminal.out(`next: fill in what is marked there, then wherry sheet --check ${out}\n`);
+      finish(problems.length > 0 ? Exit.unreadable : questions > 0 ? Exit.usage : Exit.clean);
+    });
+}

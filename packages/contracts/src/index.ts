@@ -1,1 +1,21 @@
-export {};
+export { default as answersSchema } from "../schemas/answers.schema.json" with { type: "json" };
+export { default as checkSchema } from "../schemas/check.schema.json" with { type: "json" };
+export { default as lookSchema } from "../schemas/look.schema.json" with { type: "json" };
+export { default as processingSchema } from "../schemas/processing.schema.json" with { type: "json" };
+export { default as sheetSchema } from "../schemas/sheet.schema.json" with { type: "json" };
+export type { Answers, NotedAnswer } from "./answers.generated.ts";
+export type { CheckedFile, CheckOutput, PlaceOfAFinding, ReportedFinding } from "./check.generated.ts";
+export type { LookedAtCast, LookedAtColumn, LookedAtFile, LookOutput } from "./look.generated.ts";
+export type { FlagCounts, ProcessedCast, ProcessingDocument, Step } from "./processing.generated.ts";
+export type {
+  Contributor,
+  Instrument,
+  ListedCast,
+  Party,
+  People,
+  Platform,
+  ProcessingChoices,
+  Sensor,
+  SurveyIdentity,
+  SurveySheet,
+} from "./sheet.generated.ts";

@@ -1,0 +1,383 @@
+/** Types of schemas/sheet.schema.json. Made by tools/generate.ts; change the schema, not this file. */
+
+export type Text = string;
+/**
+ * An e-mail address.
+ */
+export type Email = string;
+/**
+ * An absolute address, as https://estuary.example.org or doi:10.1000/182.
+ */
+export type Url = string;
+
+/**
+ * What a person knows about a survey and its files cannot tell: who, with what, under which licence, and answers to what the files leave open.
+ */
+export interface SurveySheet {
+  /**
+   * Place of this schema, for editors that complete and check.
+   */
+  $schema?: string;
+  /**
+   * Version of the form of this sheet; always 1.
+   */
+  version: 1;
+  /**
+   * Moment, in UTC, that every date of writing in the products is taken from. The same sheet and files then give the same bytes on any later day.
+   */
+  created?: string;
+  survey: SurveyIdentity;
+  people?: People;
+  /**
+   * What the instrument was lowered from. The first one is meant where a cast names none.
+   */
+  platforms?: Platform[];
+  /**
+   * Instruments used. A cast without an instrument of its own belongs to the one whose serial number its file tells, else to the first.
+   */
+  instruments?: Instrument[];
+  processing?: ProcessingChoices;
+  /**
+   * Answers to what the files leave open. The program prints the line to add with each question.
+   */
+  answers?: Answer[];
+  /**
+   * The casts with their ids. Written by the program; an id stays for good, so that a later correction does not make a new cast.
+   */
+  casts?: ListedCast[];
+}
+/**
+ * What the data set is called and how it stands in the world.
+ */
+export interface SurveyIdentity {
+  /**
+   * Short name of the data set; the names of all files written begin with it. Unique within the naming authority.
+   */
+  id: string;
+  /**
+   * One short phrase for people.
+   */
+  title?: string;
+  /**
+   * A few sentences: what was measured, where, when, how and why.
+   */
+  summary?: string;
+  /**
+   * Key words beside the standard names of the variables, which the program adds by itself.
+   */
+  keywords?: Text[];
+  /**
+   * Vocabulary that your own key words come from, if any.
+   */
+  keywords_vocabulary?: string;
+  /**
+   * Who vouches that the id is unique: an internet name turned round, as org.example.estuary, or an address.
+   */
+  naming_authority?: string;
+  /**
+   * Version of the data set, in quotes, as "1.0.0".
+   */
+  product_version?: string;
+  /**
+   * Where the data come from; without it, the institution of the creator.
+   */
+  institution?: string;
+  /**
+   * Scientific project.
+   */
+  project?: string;
+  /**
+   * Larger programme that the project belongs to.
+   */
+  program?: string;
+  /**
+   * How the data were made, in a phrase; without it, one made from kind of cast and instrument.
+   */
+  source?: string;
+  /**
+   * Anything else a reader should know.
+   */
+  comment?: string;
+  /**
+   * Who paid or helped; none if nobody is to be thanked.
+   */
+  acknowledgement?: string;
+  /**
+   * Address or SPDX identifier of the licence, as CC-BY-4.0, or a sentence.
+   */
+  license?: string;
+  /**
+   * Publications on these data or their methods, DOI first. The equations used are added by the program.
+   */
+  references?: Text[];
+  /**
+   * Where a fuller description of the data set stands.
+   */
+  metadata_link?: string;
+  /**
+   * Name of the sea, bay or estuary.
+   */
+  sea_name?: string;
+  /**
+   * When the data set was handed out; without it, `created`.
+   */
+  date_issued?: {
+    [k: string]: unknown;
+  } & string;
+  /**
+   * When the data last changed; without it, `created`.
+   */
+  date_modified?: {
+    [k: string]: unknown;
+  } & string;
+}
+/**
+ * Who made the data, who hands them out, who helped.
+ */
+export interface People {
+  creator?: Party;
+  publisher?: Party1;
+  /**
+   * Others who took part, each with a role.
+   */
+  contributors?: Contributor[];
+}
+/**
+ * Who made the data and answers questions on them.
+ */
+export interface Party {
+  /**
+   * Name of the person, group, institution or position.
+   */
+  name: string;
+  /**
+   * What the name names; person if not given.
+   */
+  type?: "person" | "group" | "institution" | "position";
+  /**
+   * Where the party belongs.
+   */
+  institution?: string;
+  email?: Email;
+  url?: Url;
+}
+/**
+ * Who hands the data out; for a deposit often the archive or your data desk.
+ */
+export interface Party1 {
+  /**
+   * Name of the person, group, institution or position.
+   */
+  name: string;
+  /**
+   * What the name names; person if not given.
+   */
+  type?: "person" | "group" | "institution" | "position";
+  /**
+   * Where the party belongs.
+   */
+  institution?: string;
+  email?: Email;
+  url?: Url;
+}
+export interface Contributor {
+  /**
+   * Name of the person, group, institution or position, written without a comma: products list contributors between commas.
+   */
+  name: string;
+  /**
+   * What they did, as data manager; without a comma.
+   */
+  role: string;
+  /**
+   * What the name names.
+   */
+  type?: "person" | "group" | "institution" | "position";
+  /**
+   * Where they belong.
+   */
+  institution?: string;
+  email?: Email;
+  url?: Url;
+}
+export interface Platform {
+  /**
+   * Short name by which casts of this sheet refer to it.
+   */
+  id?: string;
+  /**
+   * What it is, as open survey boat of five metres.
+   */
+  name: string;
+  /**
+   * Radio call sign, if it has one.
+   */
+  call_sign?: string;
+  /**
+   * Code of the platform in a vocabulary, if it has one.
+   */
+  code?: string;
+  /**
+   * Vocabulary that code or name come from.
+   */
+  vocabulary?: string;
+  /**
+   * Anything else.
+   */
+  comment?: string;
+}
+export interface Instrument {
+  /**
+   * Short name by which casts of this sheet refer to it.
+   */
+  id?: string;
+  /**
+   * What kind of instrument it is, as conductivity temperature pressure profiler.
+   */
+  name: string;
+  /**
+   * Maker and model, as printed on it.
+   */
+  model?: string;
+  /**
+   * Serial number, in quotes.
+   */
+  serial_number?: string;
+  /**
+   * Date of the calibration that was in force, as 2024-02-11.
+   */
+  calibration_date?: string;
+  /**
+   * Largest pressure it is made for, dbar.
+   */
+  rated_pressure?: number;
+  /**
+   * Largest depth it is made for, m; used where no rated pressure is given.
+   */
+  rated_depth?: number;
+  /**
+   * Vocabulary that the name comes from.
+   */
+  vocabulary?: string;
+  /**
+   * What the maker or the calibration says of each sensor.
+   */
+  sensors?: {
+    temperature?: Sensor;
+    conductivity?: Sensor;
+    pressure?: Sensor;
+    depth?: Sensor;
+    salinity?: Sensor;
+    sound_speed?: Sensor;
+  };
+  /**
+   * Anything else.
+   */
+  comment?: string;
+}
+export interface Sensor {
+  /**
+   * Accuracy as the maker states it, in `units`.
+   */
+  accuracy?: number;
+  /**
+   * Smallest step it resolves, in `units`.
+   */
+  precision?: number;
+  /**
+   * Standard uncertainty (one standard deviation) of a single value, in `units`. Given only if you know it; it is then written beside the data.
+   */
+  uncertainty?: number;
+  /**
+   * Unit of the three numbers, in UDUNITS spelling, as degree_C, mS cm-1, dbar.
+   */
+  units: string;
+  /**
+   * Serial number of the sensor, in quotes.
+   */
+  serial_number?: string;
+  /**
+   * Date of its calibration.
+   */
+  calibration_date?: string;
+}
+/**
+ * Choices on processing. What is left out is decided by rule and recorded.
+ */
+export interface ProcessingChoices {
+  /**
+   * Kind of water: which limits the quality tests use. estuary if not given.
+   */
+  preset?: "estuary" | "shelf" | "ocean" | "fresh";
+  /**
+   * Thickness of the layers that are averaged, m (dbar if by pressure); auto takes the smallest of 0.25, 0.5, 1 and 2 with a median of at least 3 rows.
+   */
+  bin_width?: "auto" | number;
+  /**
+   * What the layers are counted in; depth if not given.
+   */
+  bin_coordinate?: "depth" | "pressure";
+  /**
+   * Which way of the cast is averaged; down if not given.
+   */
+  direction?: "down" | "up";
+}
+/**
+ * An answer to one question.
+ */
+export interface Answer {
+  /**
+   * What the question is about, as timeZone.
+   */
+  about: string;
+  /**
+   * "*" for all files, the name of a file, or "<file name>#<cast id>".
+   */
+  where: string;
+  /**
+   * The answer.
+   */
+  value: string | number | boolean;
+}
+export interface ListedCast {
+  /**
+   * Name of the cast for good, unique in the survey.
+   */
+  id: string;
+  /**
+   * Name of the source file, without folders.
+   */
+  file: string;
+  /**
+   * Which cast of the file it is, counted from 1, where a file holds several.
+   */
+  number?: number;
+  /**
+   * SHA-256 of the source file, by which it is known again under another name.
+   */
+  sha256?: string;
+  /**
+   * Name of the place, where the file does not tell it.
+   */
+  station?: string;
+  /**
+   * Latitude of the start, decimal degrees north; goes before what the file says.
+   */
+  latitude?: number;
+  /**
+   * Longitude of the start, decimal degrees east; goes before what the file says.
+   */
+  longitude?: number;
+  /**
+   * Id of the platform, if not the first.
+   */
+  platform?: string;
+  /**
+   * Id of the instrument.
+   */
+  instrument?: string;
+  /**
+   * Remarks of the field log.
+   */
+  notes?: string;
+}

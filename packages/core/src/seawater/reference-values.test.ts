@@ -1,0 +1,144 @@
+import { readFileSync } from "node:fs";
+import { testData } from "@wherry/testkit";
+import { describe, expect, test } from "vitest";
+import { conductivityFromSalinity } from "./conductivity-from-salinity.ts";
+import { conservativeTemperature, temperatureFromConservative } from "./conservative-temperature.ts";
+import { density, sigma0 } from "./density.ts";
+import { depthFromPressure, pressureFromDepth } from "./depth.ts";
+import { depthFromPressureUnesco } from "./depth-unesco.ts";
+import { freezingConservativeTemperature, freezingTemperature } from "./freezing-temperature.ts";
+import { potentialTemperature0 } from "./potential-temperature.ts";
+import { practicalSalinity } from "./practical-salinity.ts";
+import { referenceSalinity } from "./reference-salinity.ts";
+import { soundSpeed } from "./sound-speed.ts";
+import { specificConductance25, specificConductance25Pss78 } from "./specific-conductance.ts";
+import { temperatureFrom68 } from "./temperature-scale.ts";
+
+type Entry = {
+  quantity: string;
+  inputs: Record<string, number>;
+  expected: number;
+  tolerance: number;
+  source: string;
+  polynomial?: { value: number; tolerance: number };
+};
+
+const readJson = (name: string) => JSON.parse(readFileSync(testData("reference", name), "utf8"));
+const { entries } = readJson("check-values.json") as { entries: Entry[] };
+
+type Equation = (inputs: (name: string) => number) => number;
+
+const equations: Record<string, Equation> = {
+  practical_salinity_PSS78: (i) =>
+    practicalSalinity(i("R") * 42.914, temperatureFrom68(i("t68_degC")), i("p_dbar")),
+  practical_salinity_from_C: (i) => practicalSalinity(i("C_mS_cm"), i("t90_degC"), i("p_dbar")),
+  conductivity_ratio_from_S: (i) =>
+    conductivityFromSalinity(i("S"), temperatureFrom68(i("t68_degC")), i("p_dbar")) / 42.914,
+  conductivity_from_SP_mS_cm: (i) => conductivityFromSalinity(i("SP"), i("t90_degC"), i("p_dbar")),
+  depth_UNESCO1983_m: (i) => depthFromPressureUnesco(i("p_dbar"), i("lat_degN")),
+  conservative_temperature_degC: (i) => conservativeTemperature(i("SA_g_kg"), i("t90_degC"), i("p_dbar")),
+  potential_temperature_TEOS10_degC: (i) => potentialTemperature0(i("SA_g_kg"), i("t90_degC"), i("p_dbar")),
+  density_TEOS10_kg_m3: (i) => density(i("SA_g_kg"), i("CT_degC"), i("p_dbar")),
+  sigma0_TEOS10_kg_m3: (i) => sigma0(i("SA_g_kg"), i("CT_degC")),
+  sound_speed_TEOS10_m_s: (i) => soundSpeed(i("SA_g_kg"), i("CT_degC"), i("p_dbar")),
+  height_z_m: (i) => -depthFromPressure(i("p_dbar"), i("lat_degN")),
+  t_freezing_exact_degC: (i) => freezingTemperature(i("SA_g_kg"), i("p_dbar"), i("saturation_fraction")),
+  CT_freezing_poly_degC: (i) =>
+    freezingConservativeTemperature(i("SA_g_kg"), i("p_dbar"), i("saturation_fraction")),
+  specific_conductance25_mS_cm: (i) => specificConductance25(i("C_mS_cm"), i("t90_degC")),
+  specific_conductance25_pss78_mS_cm: (i) =>
+    specificConductance25Pss78(i("C_mS_cm"), i("t90_degC"), i("p_dbar")),
+};
+
+/** Quantities of the file that this package does not compute. */
+const elsewhere = [
+  "Rp",
+  "Rt",
+  "rt",
+  "absolute_salinity_from_SP_g_kg",
+  "adiabatic_lapse_rate_degC_dbar",
+  "density_EOS80_kg_m3",
+  "density_anomaly_EOS80_kg_m3",
+  "freezing_point_EOS80_t68_degC",
+  "oxygen_solubility_umol_kg",
+  "potential_temperature_EOS80_t68_degC",
+  "pressure_saunders1981_dbar",
+  "sound_speed_chen_millero_1977_m_s",
+  "specific_volume_EOS80_1e-3_m3_kg",
+  "specific_volume_anomaly_1e-8_m3_kg",
+];
+
+test("every quantity of the check values is computed here or named as not computed", () => {
+  const found = [...new Set(entries.map((entry) => entry.quantity))].sort();
+  expect([...Object.keys(equations), ...elsewhere].sort()).toEqual(found);
+});
+
+describe.each(Object.entries(equations))("check values of %s", (quantity, equation) => {
+  const cases = entries.filter((entry) => entry.quantity === quantity);
+  test.each(cases)("$inputs gives $expected ($source)", (entry) => {
+    const value = equation((name) => {
+      const input = entry.inputs[name];
+      if (input === undefined) throw new Error(`${quantity} has no input ${name}`);
+      return input;
+    });
+    // an exact form stands beside the polynomial that is used here
+    const { expected, tolerance } = entry.polynomial
+      ? { expected: entry.polynomial.value, tolerance: entry.polynomial.tolerance }
+      : entry;
+    expect(Math.abs(value - expected)).toBeLessThanOrEqual(tolerance);
+    if (entry.polynomial) expect(Math.abs(value - entry.expected)).toBeLessThanOrEqual(2.5e-4);
+  });
+});
+
+type Point = {
+  kind: string;
+  C: number;
+  t: number;
+  p: number;
+  lon: number;
+  lat: number;
+  out: Record<string, number | null>;
+};
+
+/**
+ * Outputs of the TEOS-10 library 3.6.16 at 300 points. SA and CT are taken from the file, so that each equation is
+ * judged alone. Tolerances: double precision gives 1e-11 relative; 1e-6 m for depth (equations.md, section 12).
+ */
+const gridEquations: Record<
+  string,
+  { within: number; at: (point: Point, SA: number, CT: number) => number }
+> = {
+  SP: { within: 1e-9, at: ({ C, t, p }) => practicalSalinity(C, t, p) },
+  C_back: { within: 1e-9, at: ({ t, p, out }) => conductivityFromSalinity(out.SP!, t, p) },
+  SR: { within: 1e-9, at: ({ out }) => referenceSalinity(out.SP!) },
+  CT: { within: 1e-9, at: ({ t, p }, SA) => conservativeTemperature(SA, t, p) },
+  pt0: { within: 1e-9, at: ({ t, p }, SA) => potentialTemperature0(SA, t, p) },
+  t_from_CT: { within: 1e-9, at: ({ p }, SA, CT) => temperatureFromConservative(SA, CT, p) },
+  rho: { within: 1e-9, at: ({ p }, SA, CT) => density(SA, CT, p) },
+  sigma0: { within: 1e-9, at: (_, SA, CT) => sigma0(SA, CT) },
+  sound_speed: { within: 1e-8, at: ({ p }, SA, CT) => soundSpeed(SA, CT, p) },
+  depth: { within: 1e-6, at: ({ p, lat }) => depthFromPressure(p, lat) },
+  t_freezing_poly: { within: 1e-9, at: ({ p }, SA) => freezingTemperature(SA, p, 1) },
+  CT_freezing_poly: { within: 1e-9, at: ({ p }, SA) => freezingConservativeTemperature(SA, p, 1) },
+  specific_conductance25: { within: 1e-9, at: ({ C, t }) => specificConductance25(C, t) },
+  specific_conductance25_pss78: { within: 1e-8, at: ({ C, t, p }) => specificConductance25Pss78(C, t, p) },
+};
+
+describe("grid of the TEOS-10 library", () => {
+  const { points } = readJson("gsw-grid.json") as { points: Point[] };
+  test("has its 300 points", () => expect(points).toHaveLength(300));
+
+  test.each(Object.entries(gridEquations))("%s", (name, { within, at }) => {
+    const far = points
+      .map((point) => ({ ...point, want: point.out[name]!, got: at(point, point.out.SA!, point.out.CT!) }))
+      .filter(({ want, got }) => !(Math.abs(got - want) <= within));
+    expect(far).toEqual([]);
+  });
+
+  test("pressure from depth returns to the pressure", () => {
+    const far = points.filter(
+      ({ p, lat, out }) => !(Math.abs(pressureFromDepth(out.depth!, lat) - p) <= 1e-6),
+    );
+    expect(far).toEqual([]);
+  });
+});

@@ -1,0 +1,11 @@
+import { Flag } from "./flag.ts";
+
+/** Worst flag that a test may give: 3 turns its "bad" into "questionable". */
+export type Worst = 3 | 4;
+
+/** New flags: 9 where the value is missing, else `otherwise`. */
+export function flagsFor(values: Float64Array, otherwise: Flag): Uint8Array {
+  const flags = new Uint8Array(values.length).fill(otherwise);
+  for (let k = 0; k < values.length; k++) if (Number.isNaN(values[k]!)) flags[k] = Flag.missing;
+  return flags;
+}

@@ -1,0 +1,59 @@
+import type { Segment, SegmentKind } from "../cast/cast.ts";
+import { Flag } from "./flag.ts";
+import { flagsFor } from "./flags-of-test.ts";
+
+/** Rows of one direction in the order in which they are judged: from the surface downwards, or along time. */
+export interface JudgedRun {
+  readonly kind: SegmentKind;
+  readonly rows: Int32Array;
+}
+
+/** The judged directions of a cast: down as recorded, up from the surface downwards, a stay along time. */
+export function judgedRuns(segments: readonly Segment[]): readonly JudgedRun[] {
+  const runs: JudgedRun[] = [];
+  for (const kind of ["down", "up", "stay"] as const) {
+    const rows: number[] = [];
+    for (const segment of segments)
+      if (segment.kind === kind) for (let k = segment.firstRow; k <= segment.lastRow; k++) rows.push(k);
+    if (kind === "up") rows.reverse();
+    if (rows.length > 0) runs.push({ kind, rows: Int32Array.from(rows) });
+  }
+  return runs;
+}
+
+/** 1 for rows of a judged direction, else 0. */
+export function judgedMask(rows: number, runs: readonly JudgedRun[]): Uint8Array {
+  const mask = new Uint8Array(rows);
+  for (const run of runs) for (const k of run.rows) mask[k] = 1;
+  return mask;
+}
+
+/** Values of the rows of a run, in its order. */
+export function pick(values: Float64Array, run: JudgedRun): Float64Array {
+  const picked = new Float64Array(run.rows.length);
+  for (let k = 0; k < picked.length; k++) picked[k] = values[run.rows[k]!]!;
+  return picked;
+}
+
+/**
+ * Runs a test in each direction by itself, as if no other rows existed.
+ *
+ * @param own     the judged quantity; rows outside the runs are 9 where it is missing, else 2. Null for tests of
+ *                several variables: 2 throughout.
+ * @param inputs  columns given to the test, restricted to the run
+ */
+export function judgeRuns(
+  rows: number,
+  runs: readonly JudgedRun[],
+  own: Float64Array | null,
+  inputs: readonly Float64Array[],
+  test: (...columns: Float64Array[]) => Uint8Array,
+): Uint8Array {
+  const flags =
+    own === null ? new Uint8Array(rows).fill(Flag.notEvaluated) : flagsFor(own, Flag.notEvaluated);
+  for (const run of runs) {
+    const result = test(...inputs.map((values) => pick(values, run)));
+    for (let k = 0; k < result.length; k++) flags[run.rows[k]!] = result[k]!;
+  }
+  return flags;
+}

@@ -1,0 +1,149 @@
+import { Flag } from "./flag.ts";
+import { flagsFor } from "./flags-of-test.ts";
+
+export interface SpikeReturnLimits {
+  /** Height that noise explains, in the unit of the values. */
+  readonly floor: number;
+  /** Multiple of the local gradient that water explains. */
+  readonly gradientFactor: number;
+  /** Smallest spacing of rows that counts, in the unit of the coordinate. */
+  readonly spacingFloor: number;
+  /** Pairs of rows on either side from which the gradient is taken. */
+  readonly windowRows: number;
+  /** Most rows that a spike may have. */
+  readonly longest: number;
+  /** Height above which a spike is bad (4) and not only questionable (3); null for never. */
+  readonly badAbove: number | null;
+}
+
+/**
+ * Spikes that leave and come back: up to `longest` rows that lie beyond both the row before and the row after,
+ * on the same side, by more than the water explains (local gradient times spacing, times a factor, plus a floor).
+ * A monotone layer, however sharp, is never a spike.
+ *
+ * @param values     one per row, any unit; missing is NaN
+ * @param coordinate pressure or time of each row
+ * @returns 1 judged and no spike, 2 not judged (ends, missing neighbours), 3 or 4 spike, 9 missing
+ * @source  house
+ */
+export function spikeReturn(
+  values: Float64Array,
+  coordinate: Float64Array,
+  limits: SpikeReturnLimits,
+): Uint8Array {
+  const { floor, gradientFactor, spacingFloor, windowRows, longest } = limits;
+  const badAbove = limits.badAbove ?? Number.POSITIVE_INFINITY;
+  if (!(windowRows >= 1 && windowRows <= sorted.length))
+    throw new RangeError(`windowRows must be 1 to ${sorted.length}, got ${windowRows}`);
+  const rows = values.length;
+  const flags = flagsFor(values, Flag.notEvaluated);
+  if (rows < 3) return flags;
+  const { slopes, present } = localSlopes(values, coordinate, spacingFloor);
+  const { middle: windowMedian, counted } = windowMedians(slopes, windowRows);
+  const flaggedByShorter = new Uint8Array(rows);
+
+  for (let length = 1; length <= longest; length++) {
+    for (let i = 1; i + length < rows; i++) {
+      const before = i - 1;
+      const after = i + length;
+      if (present[after] === 0) {
+        i = after; // no window that contains this row can be judged
+        continue;
+      }
+      if (length === 1 ? present[i] === 0 || present[before] === 0 : !allPresent(present, before, after))
+        continue;
+      if (flaggedByShorter[before] === 1 || flaggedByShorter[after] === 1) continue;
+      // window medians are stored by the first pair of the window
+      const lead = Math.max(0, before - windowRows);
+      const slopesBefore = before === 0 ? 0 : countBetween(counted, lead, before);
+      const slopesAfter = after === rows - 1 ? 0 : countBetween(counted, after, after + windowRows);
+      if (slopesBefore + slopesAfter < 2) continue;
+      if (length === 1 && flags[i] === Flag.notEvaluated) flags[i] = Flag.good;
+
+      const left = values[before]!;
+      const right = values[after]!;
+      const low = Math.min(left, right);
+      const high = Math.max(left, right);
+      const above = values[i]! > high;
+      if (!above && !(values[i]! < low)) continue;
+      let sameSide = true;
+      for (let j = i + 1; j < after; j++)
+        if (above ? !(values[j]! > high) : !(values[j]! < low)) sameSide = false;
+      if (!sameSide) continue;
+
+      let spacing = spacingFloor;
+      for (let j = i; j <= after; j++)
+        spacing = Math.max(spacing, Math.abs(coordinate[j]! - coordinate[j - 1]!));
+      const gradient = Math.max(
+        slopesBefore === 0 ? 0 : before >= windowRows ? windowMedian[lead]! : medianOf(slopes, 0, before),
+        slopesAfter === 0 ? 0 : windowMedian[after]!,
+      );
+      const allowed = floor + gradientFactor * gradient * spacing;
+      for (let j = i; j < after; j++) {
+        const height = Math.min(Math.abs(values[j]! - left), Math.abs(values[j]! - right));
+        if (!(height > allowed)) continue;
+        const flag = height > badAbove ? Flag.bad : Flag.questionable;
+        if (flags[j]! < flag) flags[j] = flag;
+      }
+    }
+    for (let k = 0; k < rows; k++)
+      flaggedByShorter[k] = flags[k] === Flag.questionable || flags[k] === Flag.bad ? 1 : 0;
+  }
+  return flags;
+}
+
+/** Slope of the pair (k, k + 1), NaN where a row of it is missing. */
+function localSlopes(values: Float64Array, coordinate: Float64Array, spacingFloor: number) {
+  const rows = values.length;
+  const slopes = new Float64Array(rows - 1);
+  const present = new Uint8Array(rows);
+  for (let k = 0; k < rows; k++)
+    present[k] = Number.isNaN(values[k]!) || Number.isNaN(coordinate[k]!) ? 0 : 1;
+  for (let k = 0; k + 1 < rows; k++) {
+    const spacing = Math.max(Math.abs(coordinate[k + 1]! - coordinate[k]!), spacingFloor);
+    slopes[k] =
+      present[k] === 1 && present[k + 1] === 1 ? Math.abs(values[k + 1]! - values[k]!) / spacing : Number.NaN;
+  }
+  return { slopes, present };
+}
+
+/** Median of the slopes k to k + windowRows - 1 for each k, and the running count of slopes that are known. */
+function windowMedians(slopes: Float64Array, windowRows: number) {
+  const middle = new Float64Array(slopes.length);
+  const counted = new Int32Array(slopes.length + 1);
+  for (let k = 0; k < slopes.length; k++) {
+    middle[k] = medianOf(slopes, k, k + windowRows);
+    counted[k + 1] = counted[k]! + (Number.isNaN(slopes[k]!) ? 0 : 1);
+  }
+  return { middle, counted };
+}
+
+const countBetween = (counted: Int32Array, from: number, to: number): number =>
+  counted[Math.min(to, counted.length - 1)]! - counted[Math.min(from, counted.length - 1)]!;
+
+/** Scratch of `medianOf`, so that the loop over rows allocates nothing. */
+const sorted = new Float64Array(64);
+
+/** Median of slopes from to to - 1 that are known (at most 64); 0 if none. */
+function medianOf(slopes: Float64Array, from: number, to: number): number {
+  let count = 0;
+  const end = Math.min(to, slopes.length);
+  for (let k = from; k < end; k++) {
+    const slope = slopes[k]!;
+    if (Number.isNaN(slope)) continue;
+    let place = count++;
+    while (place > 0 && sorted[place - 1]! > slope) {
+      sorted[place] = sorted[place - 1]!;
+      place--;
+    }
+    sorted[place] = slope;
+  }
+  if (count === 0) return 0;
+  const half = count >> 1;
+  return count % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
+}
+
+function allPresent(present: Uint8Array, from: number, to: number): boolean {
+  for (let k = from; k <= to; k++) if (present[k] === 0) return false;
+  return true;
+}

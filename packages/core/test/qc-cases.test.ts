@@ -1,0 +1,182 @@
+import { readFileSync } from "node:fs";
+import { testData } from "@wherry/testkit";
+import { describe, expect, test } from "vitest";
+import type { Segment, SegmentKind } from "../src/cast/cast.ts";
+import { aggregate } from "../src/quality/aggregate.ts";
+import { densityInversion } from "../src/quality/density-inversion.ts";
+import { densityInversionLayers } from "../src/quality/density-inversion-layers.ts";
+import { flatLine } from "../src/quality/flat-line.ts";
+import { freezingPoint } from "../src/quality/freezing-point.ts";
+import { gap } from "../src/quality/gap.ts";
+import { grossRange } from "../src/quality/gross-range.ts";
+import { judgedMask, judgedRuns, judgeRuns } from "../src/quality/judged-rows.ts";
+import { location } from "../src/quality/location.ts";
+import { pressureIncreasing } from "../src/quality/pressure-increasing.ts";
+import { rateOfChange } from "../src/quality/rate-of-change.ts";
+import { ratedPressureTest } from "../src/quality/rated-pressure.ts";
+import { satellites } from "../src/quality/satellites.ts";
+import { spikeReturn } from "../src/quality/spike-return.ts";
+import { spikeVertical } from "../src/quality/spike-vertical.ts";
+import { stuck } from "../src/quality/stuck.ts";
+import { stuckValue } from "../src/quality/stuck-value.ts";
+
+// Worked cases of our own (test-data/reference/qc-cases.json); the expected flags stand in the file.
+
+// biome-ignore lint/suspicious/noExplicitAny: configurations differ from test to test and come from JSON
+type Config = any;
+interface CaseTest {
+  readonly test: string;
+  readonly id: string;
+  readonly variable?: string;
+  readonly config: Config;
+}
+interface Case {
+  readonly id: string;
+  readonly name: string;
+  readonly data: Record<string, (number | string | null)[]>;
+  readonly tests: CaseTest[];
+  readonly expected: Record<string, number[]>;
+  readonly expected_advice?: Record<string, number[]>;
+  readonly aggregates?: { variable: string; tests: string[]; required: string[]; expected: number[] }[];
+}
+
+const { cases } = JSON.parse(readFileSync(testData("reference", "qc-cases.json"), "utf8")) as {
+  cases: Case[];
+};
+
+const implemented = [
+  "density_inversion",
+  "density_inversion_layers",
+  "flat_line",
+  "freezing_point",
+  "gap",
+  "gross_range",
+  "location",
+  "pressure_increasing",
+  "rate_of_change",
+  "rated_pressure",
+  "satellites",
+  "spike_return",
+  "spike_vertical",
+  "stuck",
+  "stuck_value",
+];
+/** No preset of ours runs these. */
+const notOurs = [
+  "attenuated_signal",
+  "climatology",
+  "digit_rollover",
+  "end_spike",
+  "gradient_vertical",
+  "spike",
+];
+
+const numbers = (data: Case["data"], name: string): Float64Array =>
+  Float64Array.from(data[name] ?? [], (value) => (value === null ? Number.NaN : (value as number)));
+
+function run(data: Case["data"], { test: name, variable, config }: CaseTest): number[] {
+  const column = (of: string) => numbers(data, of);
+  const rows = Object.values(data)[0]!.length;
+  const labels = (data.segments ?? Array<string>(rows).fill("down")) as SegmentKind[];
+  const segments: Segment[] = labels.map((kind, k) => ({ kind, firstRow: k, lastRow: k }));
+  const scope = config.scope as string[] | undefined;
+  const runs = judgedRuns(segments).filter(({ kind }) => scope === undefined || scope.includes(kind));
+  const worst = config.worst ?? 4;
+  const own = variable === undefined ? null : column(variable);
+  const p = column("pressure");
+  const ofOwn = (judge: (x: Float64Array) => Uint8Array) => judgeRuns(rows, runs, own, [own!], judge);
+  const layered = ["temperature", "practical_salinity", "pressure"].map(column);
+  const judge = (): Uint8Array => {
+    switch (name) {
+      case "gross_range":
+        return grossRange(
+          own!,
+          { sensorRange: config.sensorRange, expectedRange: config.expectedRange ?? null, worst },
+          data.segments === undefined ? undefined : judgedMask(rows, judgedRuns(segments)),
+        );
+      case "spike_return": {
+        const along = config.along === "time" ? column("time") : p;
+        const limits = { ...config, badAbove: config.badAbove ?? null };
+        return judgeRuns(rows, runs, own, [own!, along], (x, q) => spikeReturn(x!, q!, limits));
+      }
+      case "spike_vertical":
+        return judgeRuns(rows, runs, own, [own!, p], (x, q) => spikeVertical(x!, q!, config));
+      case "rate_of_change":
+        return ofOwn((x) => rateOfChange(x, config));
+      case "flat_line":
+        return ofOwn((x) => flatLine(x, { ...config, badAfter: config.badAfter ?? null }));
+      case "stuck_value":
+        return ofOwn((x) => stuckValue(x, worst));
+      case "stuck":
+        return judgeRuns(
+          rows,
+          runs,
+          null,
+          ["temperature", "conductivity", "pressure"].map(column),
+          (t, c, q) => stuck(t!, c!, q!, config),
+        );
+      case "pressure_increasing":
+        return judgeRuns(rows, runs, p, [p], (q) =>
+          pressureIncreasing(q!, { tolerance: config.tolerance ?? null, worst }),
+        );
+      case "rated_pressure":
+        return ratedPressureTest(p, config.ratedPressure);
+      case "density_inversion":
+        return judgeRuns(rows, runs, null, layered, (t, s, q) =>
+          densityInversion(t!, s!, q!, config.tolerance, worst),
+        );
+      case "density_inversion_layers":
+        return judgeRuns(rows, runs, null, layered, (t, s, q) =>
+          densityInversionLayers(t!, s!, q!, { ...config, worst }),
+        );
+      case "freezing_point":
+        return judgeRuns(rows, runs, layered[0]!, layered, (t, s, q) =>
+          freezingPoint(t!, s!, q!, config.tolerance),
+        );
+      case "gap":
+        return gap(column("time"), config.longestGap, worst);
+      case "satellites":
+        return Uint8Array.from(data.satellites!, (n) => satellites(n as number | null, config.fewest));
+      case "location":
+        return location(column("time"), column("latitude"), column("longitude"), config).flags;
+      default:
+        throw new RangeError(`no test ${name}`);
+    }
+  };
+  return [...judge()];
+}
+
+describe("worked cases", () => {
+  test("every test of the cases is either implemented or listed as in no preset", () => {
+    const named = [...new Set(cases.flatMap(({ tests }) => tests.map((each) => each.test)))].sort();
+    expect(named).toEqual([...implemented, ...notOurs].sort());
+  });
+
+  for (const { id, name, data, tests, expected, aggregates, expected_advice } of cases) {
+    for (const each of tests)
+      if (implemented.includes(each.test))
+        test(`${id} ${name}: ${each.id}`, () => expect(run(data, each)).toEqual(expected[each.id]));
+
+    for (const { variable, tests: of, required, expected: flags } of aggregates ?? [])
+      test(`${id} ${name}: aggregate of ${variable}`, () => {
+        // results of tests that we do not run are taken from the case file
+        const results = of.map((test): [string, Uint8Array] => {
+          const one = tests.find((each) => each.id === test)!;
+          return [test, Uint8Array.from(implemented.includes(one.test) ? run(data, one) : expected[test]!)];
+        });
+        expect([...aggregate(numbers(data, variable), new Map(results), required)]).toEqual(flags);
+      });
+
+    for (const [test_, rows] of Object.entries(expected_advice ?? {}))
+      test(`${id} ${name}: advice of ${test_}`, () => {
+        const { config } = tests.find((each) => each.id === test_)!;
+        const found = location(
+          numbers(data, "time"),
+          numbers(data, "latitude"),
+          numbers(data, "longitude"),
+          config,
+        );
+        expect(found.advice).toEqual(rows);
+      });
+  }
+});

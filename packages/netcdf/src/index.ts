@@ -1,3 +1,6 @@
+export * from "./classic/write-classic.ts";
 export * from "./dataset.ts";
 export * from "./memory.ts";
+export * from "./open.ts";
 export * from "./problem.ts";
+export { bytesSource } from "./source.ts";

@@ -27,8 +27,12 @@ export interface MemoryContent {
   readonly problems?: readonly Problem[];
 }
 
-/** A char attribute. A NUL at the end of the text is kept. */
-export const textAttribute = (name: string, text: string): Attribute => ({ name, type: "char", value: text });
+/** A char attribute. NULs at the end of the text are dropped, as in reading. */
+export const textAttribute = (name: string, text: string): Attribute => ({
+  name,
+  type: "char",
+  value: text.replace(/\0+$/, ""),
+});
 
 /**
  * An attribute of one or more numbers.

@@ -93,3 +93,36 @@ function copyRun(from: DataArray, start: number, length: number, out: DataArray,
     (out as Float64Array).set((from as Float64Array).subarray(start, start + length), at);
   }
 }
+
+/**
+ * Slabs that cover a shape in row-major order; each lies together, and all but a single innermost value have at
+ * most `most` values.
+ */
+export function* contiguousSlabs(shape: readonly number[], most: number): Generator<Slab> {
+  if (sizeOf(shape) === 0) return;
+  let axis = shape.length - 1;
+  let row = 1; // values of one step along the axis
+  while (axis > 0 && row * shape[axis]! <= most) row *= shape[axis--]!;
+  if (axis < 0) {
+    yield { start: [], count: [] };
+    return;
+  }
+  const steps = Math.max(1, Math.floor(most / row));
+  const inner = shape.slice(axis + 1);
+  const outer = shape.slice(0, axis);
+  const at = outer.map(() => 0);
+  for (;;) {
+    for (let from = 0; from < shape[axis]!; from += steps)
+      yield {
+        start: [...at, from, ...inner.map(() => 0)],
+        count: [...outer.map(() => 1), Math.min(steps, shape[axis]! - from), ...inner],
+      };
+    let turn = outer.length - 1;
+    for (; turn >= 0; turn--) {
+      at[turn]! += 1;
+      if (at[turn]! < outer[turn]!) break;
+      at[turn] = 0;
+    }
+    if (turn < 0) return;
+  }
+}

@@ -1,0 +1,18 @@
+const strictUtf8 = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
+const oldLatin = new TextDecoder("windows-1252");
+const encoder = new TextEncoder();
+
+/** Text of stored bytes: UTF-8, or windows-1252 where they are not valid UTF-8. */
+export function decodeText(bytes: Uint8Array): { readonly text: string; readonly utf8: boolean } {
+  try {
+    return { text: strictUtf8.decode(bytes), utf8: true };
+  } catch {
+    return { text: oldLatin.decode(bytes), utf8: false };
+  }
+}
+
+/** Text as UTF-8. A lone surrogate has no bytes in UTF-8: ask `isWellFormed` first. */
+export const encodeText = (text: string): Uint8Array => encoder.encode(text);
+
+/** Whether a text has no lone surrogate. */
+export const isWellFormed = (text: string): boolean => !/\p{Surrogate}/u.test(text);

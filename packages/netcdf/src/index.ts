@@ -1,3 +1,4 @@
+export { parseCdl } from "./cdl/parse-cdl.ts";
 export * from "./classic/write-classic.ts";
 export * from "./dataset.ts";
 export * from "./memory.ts";

@@ -1,1 +1,2 @@
+export * from "./program.ts";
 export * from "./shared.ts";

@@ -6,6 +6,7 @@
  * Without names all generators run. One that needs a program or data set that this machine lacks is left out
  * with its reason; with --strict (as in CI) that is a failure.
  */
+import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -19,7 +20,24 @@ interface Generator {
   run(root: string): Promise<string[]> | string[];
 }
 
-const generators: readonly Generator[] = [{ name: "contract-types", run: generateContractTypes }];
+/** Runs a script that writes its own files and prints their paths, one a line. */
+const script =
+  (program: string, ...args: string[]) =>
+  (cwd: string): string[] => {
+    const done = spawnSync(program, args, { cwd, encoding: "utf8", stdio: ["ignore", "pipe", "inherit"] });
+    if (done.error) throw done.error;
+    if (done.status !== 0) throw new Error(`${[program, ...args].join(" ")} ended with ${done.status}`);
+    return done.stdout.split("\n").filter((line) => line !== "");
+  };
+
+const generators: readonly Generator[] = [
+  { name: "contract-types", run: generateContractTypes },
+  {
+    name: "units-table",
+    needs: { paths: ["/usr/share/xml/udunits/udunits2.xml"], from: "Debian package libudunits2-data" },
+    run: script("python3", "tools/make_units_table.py"),
+  },
+];
 
 async function main(args: readonly string[]): Promise<number> {
   const strict = args.includes("--strict");

@@ -49,7 +49,11 @@ export const isArrayOf = (type: NcType, data: unknown): data is DataArray =>
  * @throws RangeError if a number is not a value of the type
  */
 export function numbersAs(type: NumericType, values: ArrayLike<number | bigint>): DataArray {
-  if (isArrayOf(type, values)) return values.slice();
+  if (isArrayOf(type, values)) {
+    const copy = newArray(type, values.length) as Float64Array;
+    copy.set(values as Float64Array); // both are of this type; `slice` of a Node buffer would not copy
+    return copy;
+  }
   const limits = bounds[type];
   const checked = Array.from(values, (value) => {
     if (limits === undefined) {

@@ -170,7 +170,7 @@ function textOf(name: string, bytes: Uint8Array): Attribute {
   let end = bytes.length;
   while (end > 0 && bytes[end - 1] === 0) end--;
   const { text, utf8 } = decodeText(bytes.subarray(0, end));
-  return { name, type: "char", value: text, ...(utf8 ? {} : { bytes: bytes.slice() }) };
+  return { name, type: "char", value: text, ...(utf8 ? {} : { bytes: Uint8Array.from(bytes) }) };
 }
 
 function readVariables(

@@ -1,0 +1,243 @@
+import type { Cast, LayerMeans } from "@wherry/core";
+import { type Dataset, type MemoryVariable, memoryDataset, numberAttribute } from "@wherry/netcdf";
+import { type ColumnGroup, groupColumns, joined, type RowPlaces, rowPlaces } from "./column-groups.ts";
+import { coverageAttributes } from "./coverage.ts";
+import {
+  dataVariable,
+  depthComment,
+  longNameOf,
+  type RowLayout,
+  referencesOf,
+  rowAttributes,
+  temperatureKind,
+  verticalVariable,
+} from "./data-variables.ts";
+import { containerVariables, equipmentOf } from "./equipment.ts";
+import { featureVariables } from "./feature-variables.ts";
+import { asWords, flagVariable, joinedFlags } from "./flag-variables.ts";
+import { keywordNames, rowSizeVariable } from "./full-dataset.ts";
+import { globalAttributes } from "./global-attributes.ts";
+import { historyText } from "./history.ts";
+import { layerCounts } from "./layer-counts.ts";
+import { type LayerWords, layerWordsOf } from "./layer-words.ts";
+import { attributes, fillAttribute, INT_FILL, rangeAttribute, type Stored, store } from "./storage.ts";
+import { uncertaintyVariable } from "./uncertainty-variables.ts";
+import type { WritingContext } from "./writing-context.ts";
+import { DATUM_ASSUMED, inTimeOrder, profileSource } from "./writing-words.ts";
+
+/**
+ * Layer means of every cast: profiles in a contiguous ragged array (CF 1.13 appendix H.3.4) with the layers as
+ * bounds of the vertical coordinate.
+ *
+ * @param casts  full casts, none a fixed-depth series; they are written in time order
+ * @param means  their layer means by cast id, all in the same coordinate and direction; a cast without any has
+ *               no layers
+ * @param suffix added to the survey's id
+ * @returns null if there is no layer in any cast
+ */
+export function binnedDataset(
+  casts: readonly Cast[],
+  means: ReadonlyMap<string, LayerMeans>,
+  context: WritingContext,
+  suffix = "binned",
+): Dataset | null {
+  const ordered = inTimeOrder(casts);
+  const layers = ordered.map(({ id }) => means.get(id) ?? null);
+  const places = rowPlaces(layers.map((own) => own?.centres.length ?? 0));
+  const words = layerWordsOf(layers);
+  if (places.total === 0 || words === null) return null;
+  const equipment = equipmentOf(ordered, context);
+  const feature = featureVariables(ordered, ["profile"], equipment, context);
+  const groups = groupColumns(ordered);
+  const layout: RowLayout = {
+    dimension: "obs",
+    coordinates: `time latitude longitude ${words.coordinate} profile_id`,
+    vertical: words.coordinate,
+    cellMethods: words.width === null ? null : `${words.coordinate}: mean (${words.rows})`,
+    prefix: words.width === null ? "" : "layer mean of ",
+    verticalName: words.centreName,
+    verticalAxis: true,
+    equipment,
+  };
+  const parts = layerVariables(groups, ordered, layers, places, layout, words, context);
+  return memoryDataset({
+    dimensions: [
+      { name: "profile", length: ordered.length },
+      { name: "obs", length: places.total },
+      ...(words.width === null ? [] : [{ name: "bound", length: 2 }]),
+      ...feature.dimensions,
+    ],
+    attributes: globalAttributes(
+      ordered,
+      {
+        featureType: "profile",
+        suffix,
+        title: words.title,
+        summary: words.summary,
+        processingLevel: words.level,
+        history: historyText(ordered, context.created, context.software, words.history),
+        source: profileSource(equipment),
+      },
+      keywordNames(groups),
+      equipment,
+      context,
+      coverageAttributes(ordered, parts.vertical, words.resolution, null),
+      [...new Set(groups.flatMap((group) => referencesOf(group)?.split("; ") ?? []))],
+    ),
+    variables: [
+      feature.identity,
+      rowSizeVariable(places, "number of layers of the cast"),
+      ...feature.coordinates,
+      ...feature.facts,
+      ...layerCounts(ordered, layers, words),
+      ...parts.variables,
+      ...containerVariables(equipment, DATUM_ASSUMED),
+    ],
+  });
+}
+
+function layerVariables(
+  groups: readonly ColumnGroup[],
+  casts: readonly Cast[],
+  layers: readonly (LayerMeans | null)[],
+  places: RowPlaces,
+  layout: RowLayout,
+  words: LayerWords,
+  context: WritingContext,
+): { variables: MemoryVariable[]; vertical: { stored: Stored; units: string } | null } {
+  const centres = store(
+    joined(places, (cast) => layers[cast]?.centres ?? null),
+    "float",
+  );
+  const vertical = verticalGroup(groups, words);
+  const quantities: MemoryVariable[] = [];
+  const flags: MemoryVariable[] = [];
+  const counts: MemoryVariable[] = [];
+  const spreads: MemoryVariable[] = [];
+  const uncertainties: MemoryVariable[] = [];
+  for (const group of groups) {
+    if (group.name === words.coordinate) continue;
+    const own = (cast: number) => (group.columns[cast] ? layers[cast]?.columns.get(group.column) : undefined);
+    if (places.counts.every((_, cast) => own(cast) === undefined)) continue;
+    const { divisor } = group.quantity;
+    const values = joined(places, (cast) => own(cast)?.mean.map((value) => value / divisor) ?? null);
+    const ancillary = [`${group.name}_qc`];
+    flags.push(
+      flagVariable(
+        `${group.name}_qc`,
+        `${words.width === null ? "" : "the layer mean of "}${asWords(group.name)}`,
+        [layout.dimension],
+        joinedFlags(places, (cast) => own(cast)?.flags ?? null),
+        layout.coordinates,
+      ),
+    );
+    if (words.width !== null) {
+      const count = countVariable(group, places, layout, (cast) => own(cast)?.count ?? null);
+      counts.push(count);
+      ancillary.push(count.name);
+      if (group.quantity.spread) {
+        const sd = joined(places, (cast) => own(cast)?.sd.map((value) => value / divisor) ?? null);
+        const spread = spreadVariable(group, store(sd, "float"), layout, words);
+        spreads.push(spread);
+        ancillary.push(spread.name);
+      }
+    }
+    const uncertainty = uncertaintyVariable(group, values, casts, places, layout, context);
+    if (uncertainty) {
+      uncertainties.push(uncertainty);
+      ancillary.push(uncertainty.name);
+    }
+    quantities.push(dataVariable(group, store(values, group.type), casts, layout, ancillary));
+  }
+  return {
+    vertical: { stored: centres, units: vertical.quantity.units },
+    variables: [
+      verticalVariable(vertical, centres, layout, {
+        comment: words.coordinate === "depth" ? depthComment(vertical) : null,
+        ...(words.width === null ? {} : { bounds: `${words.coordinate}_bounds` }),
+      }),
+      ...(words.width === null ? [] : [boundsVariable(layers, places, words)]),
+      ...quantities,
+      ...flags,
+      ...counts,
+      ...spreads,
+      ...uncertainties,
+    ],
+  };
+}
+
+/** The group of the layers' coordinate; layers have centres even where no cast has such a column. */
+function verticalGroup(groups: readonly ColumnGroup[], { coordinate }: LayerWords): ColumnGroup {
+  const group = groups.find(({ name }) => name === coordinate);
+  if (group) return group;
+  throw new RangeError(`layers are counted in ${coordinate}, which no cast has`);
+}
+
+function boundsVariable(
+  layers: readonly (LayerMeans | null)[],
+  places: RowPlaces,
+  { coordinate }: LayerWords,
+): MemoryVariable {
+  const data = new Float32Array(2 * places.total);
+  for (const [cast, offset] of places.offsets.entries()) {
+    const own = layers[cast];
+    if (!own) continue;
+    const half = (own.width ?? 0) / 2;
+    for (const [layer, centre] of own.centres.entries()) {
+      data[2 * (offset + layer)] = centre - half;
+      data[2 * (offset + layer) + 1] = centre + half;
+    }
+  }
+  return {
+    name: `${coordinate}_bounds`,
+    type: "float",
+    dimensions: ["obs", "bound"],
+    data,
+    attributes: [],
+  };
+}
+
+function countVariable(
+  group: ColumnGroup,
+  places: RowPlaces,
+  layout: RowLayout,
+  counts: (cast: number) => Int32Array | null,
+): MemoryVariable {
+  return {
+    name: `${group.name}_count`,
+    type: "int",
+    dimensions: [layout.dimension],
+    data: Int32Array.from(joined(places, counts, 0)),
+    attributes: attributes(
+      ["long_name", `number of rows in the layer mean of ${asWords(group.name)}`],
+      ["standard_name", "number_of_observations"],
+      ["units", "1"],
+      numberAttribute("_FillValue", "int", INT_FILL),
+      ...rowAttributes(layout, "auxiliaryInformation"),
+    ),
+  };
+}
+
+function spreadVariable(
+  group: ColumnGroup,
+  stored: Stored,
+  layout: RowLayout,
+  words: LayerWords,
+): MemoryVariable {
+  return {
+    name: `${group.name}_sd`,
+    type: stored.type,
+    dimensions: [layout.dimension],
+    data: stored.data,
+    attributes: attributes(
+      ["long_name", `sample standard deviation in the layer (n - 1) of ${longNameOf(group)}`],
+      ["standard_name", group.quantity.standardName],
+      ["units", group.quantity.units],
+      ["units_metadata", temperatureKind(group, "difference")],
+      fillAttribute(stored),
+      rangeAttribute(stored),
+      ["cell_methods", `${words.coordinate}: standard_deviation (${words.rows})`],
+      ...rowAttributes(layout, "auxiliaryInformation"),
+    ),
+  };
+}

@@ -1,0 +1,172 @@
+import { type Cast, Flag } from "@wherry/core";
+import { type MemoryVariable, numberAttribute } from "@wherry/netcdf";
+import type { ColumnGroup, RowPlaces } from "./column-groups.ts";
+import { attributes, BYTE_FILL, charData } from "./storage.ts";
+
+const VALUES = [1, 2, 3, 4, 9] as const;
+const MEANINGS = "good not_evaluated questionable bad missing";
+
+/** A variable name as words: `sound_speed` is `sound speed`. */
+export const asWords = (name: string): string => name.replaceAll("_", " ");
+
+/** A variable of IODE primary flags. */
+export function flagVariable(
+  name: string,
+  of: string,
+  dimensions: readonly string[],
+  flags: ArrayLike<number>,
+  coordinates: string | null,
+): MemoryVariable {
+  return {
+    name,
+    type: "byte",
+    dimensions,
+    data: Int8Array.from(flags),
+    attributes: attributes(
+      ["long_name", `quality flag of ${of}, IODE primary level`],
+      ["standard_name", "aggregate_quality_flag"],
+      numberAttribute("_FillValue", "byte", BYTE_FILL),
+      numberAttribute("flag_values", "byte", VALUES),
+      ["flag_meanings", MEANINGS],
+      ["references", "IOC Manuals and Guides 54, volume 3 (2013)"],
+      ["coverage_content_type", "qualityInformation"],
+      ["coordinates", coordinates],
+    ),
+  };
+}
+
+/** Flags of a group over all rows; rows of casts without the column are missing. */
+export function joinedFlags(places: RowPlaces, flags: (cast: number) => Uint8Array | null): Uint8Array {
+  const all = new Uint8Array(places.total).fill(Flag.missing);
+  for (const [cast, offset] of places.offsets.entries()) {
+    const own = flags(cast);
+    if (own !== null) all.set(own, offset);
+  }
+  return all;
+}
+
+/**
+ * Flag of the start fix. Fewer than 4 satellites make a fix questionable, an unknown number leaves it not
+ * evaluated (house rule).
+ */
+export function positionFlag({ start }: Cast): Flag {
+  if (start === null || Number.isNaN(start.latitude) || Number.isNaN(start.longitude)) return Flag.missing;
+  if (Math.abs(start.latitude) > 90 || Math.abs(start.longitude) > 360) return Flag.bad;
+  if (start.satellites === null) return Flag.notEvaluated;
+  return start.satellites < 4 ? Flag.questionable : Flag.good;
+}
+
+/**
+ * Flag of the time of a cast: bad if it is later than the moment of writing, questionable if the record ends
+ * before it begins, not evaluated if it is not known which moment of the cast it names (house rule).
+ */
+export function timeFlag(cast: Cast, created: string): Flag {
+  if (Number.isNaN(cast.time)) return Flag.missing;
+  if (cast.time * 1000 > Date.parse(created)) return Flag.bad;
+  if (cast.timeRole !== "end" && cast.endTime < cast.time) return Flag.questionable;
+  return cast.timeRole === "unknown" ? Flag.notEvaluated : Flag.good;
+}
+
+/** Meanings of the codes of flag schemes, as their tables give them. */
+const SCHEMES: Readonly<
+  Record<string, { readonly reference: string; readonly codes: Record<string, string> }>
+> = {
+  "WOCE CTD": {
+    reference: "WOCE CTD quality codes",
+    codes: {
+      0: "no_flag",
+      1: "not_calibrated",
+      2: "acceptable",
+      3: "questionable",
+      4: "bad",
+      5: "not_reported",
+      6: "interpolated",
+      7: "despiked",
+      8: "not_assigned",
+      9: "not_sampled",
+    },
+  },
+};
+
+/**
+ * The source's own flags of a group, unchanged: whole numbers as they are, single letters as ASCII codes,
+ * anything longer as text. Null if no source brought flags.
+ */
+export function sourceFlagVariable(
+  group: ColumnGroup,
+  places: RowPlaces,
+  dimension: string,
+  coordinates: string | null,
+): { readonly variable: MemoryVariable; readonly length: { name: string; length: number } | null } | null {
+  const sets = group.columns.map((column) => column?.sourceFlags ?? null);
+  const found = sets.filter((set) => set !== null);
+  if (found.length === 0) return null;
+  const schemes = [...new Set(found.map((set) => set.scheme))];
+  const texts = new Array<string>(places.total).fill("");
+  for (const [cast, offset] of places.offsets.entries())
+    for (const [row, value] of (sets[cast]?.values ?? []).entries()) texts[offset + row] = value.trim();
+  const codes = [...new Set(texts)].filter((text) => text !== "").sort();
+  const known = schemes.length === 1 ? SCHEMES[schemes[0]!] : undefined;
+  const headers = [...new Set(found.map((set) => set.header))].join(", ");
+  const common = {
+    name: `${group.name}_source_flag`,
+    longName: `flag of ${asWords(group.name)} as received from the source`,
+    references: known?.reference,
+    comment: `scheme: ${schemes.map((scheme) => (scheme === "unknown" ? "not told by the source" : scheme)).join(", ")}; column ${headers} of the source`,
+  };
+  const numeric = codes.every((code) => /^-?\d{1,2}$/.test(code));
+  const asCode = (text: string) => (numeric ? Number.parseInt(text, 10) : text.charCodeAt(0));
+  if (numeric || codes.every((code) => /^[!-~]$/.test(code))) {
+    const values = codes.map(asCode);
+    const order = values.map((_, index) => index).sort((a, b) => values[a]! - values[b]!);
+    return {
+      length: null,
+      variable: {
+        name: common.name,
+        type: "byte",
+        dimensions: [dimension],
+        data: Int8Array.from(texts, (text) => (text === "" ? BYTE_FILL : asCode(text))),
+        attributes: attributes(
+          ["long_name", common.longName],
+          ["standard_name", "quality_flag"],
+          numberAttribute("_FillValue", "byte", BYTE_FILL),
+          ...(codes.length === 0
+            ? []
+            : [
+                numberAttribute(
+                  "flag_values",
+                  "byte",
+                  order.map((index) => values[index]!),
+                ),
+                ["flag_meanings", order.map((index) => meaning(codes[index]!, known)).join(" ")] as const,
+              ]),
+          ["references", common.references],
+          ["comment", common.comment],
+          ["coverage_content_type", "qualityInformation"],
+          ["coordinates", coordinates],
+        ),
+      },
+    };
+  }
+  const { data, length } = charData(texts);
+  const lengthName = `${common.name}_length`;
+  return {
+    length: { name: lengthName, length },
+    variable: {
+      name: common.name,
+      type: "char",
+      dimensions: [dimension, lengthName],
+      data,
+      attributes: attributes(
+        ["long_name", common.longName],
+        ["comment", common.comment],
+        ["coverage_content_type", "qualityInformation"],
+        ["coordinates", coordinates],
+      ),
+    },
+  };
+}
+
+const meaning = (code: string, scheme: { readonly codes: Record<string, string> } | undefined): string =>
+  scheme?.codes[code] ??
+  `code_${code.replace(/^-/, "minus_").replaceAll(/[^A-Za-z0-9_.+-]/g, (sign) => `x${sign.charCodeAt(0).toString(16)}`)}`;

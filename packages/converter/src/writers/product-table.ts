@@ -1,0 +1,128 @@
+import type { DataArray, Dataset, Variable } from "@wherry/netcdf";
+import { isoTime } from "./coverage.ts";
+import { floatText } from "./number-text.ts";
+
+/** One column of a product as a table of rows. */
+export interface TableColumn {
+  readonly name: string;
+  /** The variable whose numbers it holds; null for what the table itself adds. */
+  readonly variable: Variable | null;
+  /** For what is not said by the variable. */
+  readonly description: string | null;
+  readonly datatype: "string" | "float" | "double" | "byte" | "int" | "dateTime";
+  /** Text of a row's cell; empty where the value is missing. */
+  cell(row: number): string;
+}
+
+/** A product as one table: values of the cast are repeated in each of its rows. */
+export interface ProductTable {
+  readonly rows: number;
+  readonly columns: readonly TableColumn[];
+}
+
+/** Number of the row within its cast, which together with the cast is a key. */
+export const ROW_COLUMN = "row";
+
+/** The table of a product of ours: a contiguous ragged array of profiles, or a single time series. */
+export async function productTable(dataset: Dataset): Promise<ProductTable> {
+  const { dimension, castOf, rowOf, rows } = await rowsOf(dataset);
+  const columns: TableColumn[] = [];
+  for (const variable of dataset.variables.values()) {
+    if (isContainer(variable) || variable.attributes.has("sample_dimension")) continue;
+    const result = await dataset.read(variable.name);
+    if (!result.ok) throw new RangeError(result.problems[0].message);
+    const place = variable.dimensions[0] === dimension ? (row: number) => row : castOf;
+    columns.push(...columnsOf(variable, result.value, place));
+    if (variable.attributes.has("cf_role"))
+      columns.push({
+        name: ROW_COLUMN,
+        variable: null,
+        description: "number of the row within its cast, the first row is 1",
+        datatype: "int",
+        cell: (row) => String(rowOf(row) + 1),
+      });
+    if (variable.name === "time") columns.push(clockColumn(variable, result.value, place));
+  }
+  return { rows, columns };
+}
+
+async function rowsOf(dataset: Dataset) {
+  const counter = [...dataset.variables.values()].find(({ attributes }) =>
+    attributes.has("sample_dimension"),
+  );
+  if (!counter) {
+    const dimension = dataset.dimensions.has("time") ? "time" : "obs";
+    const rows = dataset.dimensions.get(dimension)?.length ?? 0;
+    return { dimension, rows, castOf: () => 0, rowOf: (row: number) => row };
+  }
+  const counts = await dataset.read(counter.name);
+  if (!counts.ok) throw new RangeError(counts.problems[0].message);
+  const dimension = String(counter.attributes.get("sample_dimension")?.value);
+  const rows = dataset.dimensions.get(dimension)?.length ?? 0;
+  const cast = new Uint32Array(rows);
+  const within = new Uint32Array(rows);
+  let row = 0;
+  for (const [index, count] of Array.from(counts.value as Int32Array).entries())
+    for (let k = 0; k < count; k++) {
+      cast[row] = index;
+      within[row++] = k;
+    }
+  return {
+    dimension,
+    rows,
+    castOf: (at: number) => cast[at]!,
+    rowOf: (at: number) => within[at]!,
+  };
+}
+
+/** Variables that hold nothing but attributes. */
+export const isContainer = ({ name, dimensions, attributes }: Variable): boolean =>
+  dimensions.length === 0 && (attributes.has("grid_mapping_name") || /^(platform|instrument)\d+$/.test(name));
+
+const decoder = new TextDecoder();
+
+function columnsOf(variable: Variable, data: DataArray, place: (row: number) => number): TableColumn[] {
+  const { name, type, shape } = variable;
+  if (type === "char") {
+    const length = shape.at(-1) ?? 1;
+    const bytes = data as Uint8Array;
+    const cell = (row: number) => {
+      const start = place(row) * length;
+      return decoder.decode(bytes.subarray(start, start + length)).replace(/\0+$/, "");
+    };
+    return [{ name, variable, description: null, datatype: "string", cell }];
+  }
+  const text = textOf(variable, data);
+  const datatype = type as "float" | "double" | "byte" | "int";
+  if (variable.dimensions[1] === "bound")
+    return ["lower", "upper"].map((edge, index) => ({
+      name: `${name}_${edge}`,
+      variable,
+      description: `${edge} bound of the layer, in the unit of ${name.replace("_bounds", "")}`,
+      datatype,
+      cell: (row) => text(2 * place(row) + index),
+    }));
+  return [{ name, variable, description: null, datatype, cell: (row) => text(place(row)) }];
+}
+
+function textOf(variable: Variable, data: DataArray): (index: number) => string {
+  const fill = variable.attributes.get("_FillValue")?.value;
+  const missing = typeof fill === "object" && fill.length === 1 ? Number(fill[0]) : null;
+  const write = variable.type === "float" ? floatText : String;
+  return (index) => {
+    const value = Number(data[index]);
+    return value === missing ? "" : write(value);
+  };
+}
+
+/** The time in the form that people read, beside the number that programs read. */
+function clockColumn(variable: Variable, data: DataArray, place: (row: number) => number): TableColumn {
+  const text = textOf(variable, data);
+  return {
+    name: "time_utc",
+    variable: null,
+    description: "the time of column time as date and time, UTC",
+    datatype: "dateTime",
+    cell: (row) => (text(place(row)) === "" ? "" : isoTime(Number(data[place(row)]))),
+  };
+}

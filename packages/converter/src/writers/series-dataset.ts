@@ -1,0 +1,161 @@
+import type { Cast } from "@wherry/core";
+import { type Dataset, type MemoryVariable, memoryDataset } from "@wherry/netcdf";
+import { type ColumnGroup, groupColumns, rowPlaces } from "./column-groups.ts";
+import { coverageAttributes, isoDuration } from "./coverage.ts";
+import type { RowLayout } from "./data-variables.ts";
+import { containerVariables, equipmentOf } from "./equipment.ts";
+import { featureVariables, TIME_UNITS } from "./feature-variables.ts";
+import { quantityVariables } from "./full-dataset.ts";
+import { globalAttributes } from "./global-attributes.ts";
+import { historyText } from "./history.ts";
+import { rowVariables } from "./row-variables.ts";
+import { attributes, fillAttribute, store } from "./storage.ts";
+import type { WritingContext } from "./writing-context.ts";
+import { DATUM_ASSUMED, seriesSource } from "./writing-words.ts";
+
+/**
+ * Every row of a series at one fixed depth: a single time series without instance dimension (CF 1.13 appendix
+ * H.2.3). Rows stand along `time` where every row has a later time than the one before, else along `obs` with
+ * time beside them.
+ *
+ * @param suffix added to the survey's id
+ * @throws RangeError if the series has no row
+ */
+export function seriesDataset(cast: Cast, context: WritingContext, suffix = `series-${cast.id}`): Dataset {
+  if (cast.rows === 0) throw new RangeError("a product needs at least one row");
+  const casts = [cast];
+  const places = rowPlaces([cast.rows]);
+  const groups = groupColumns(casts);
+  const equipment = equipmentOf(casts, context);
+  const feature = featureVariables(casts, [], equipment, context);
+  const times = Float64Array.from(cast.elapsed ?? new Float64Array(cast.rows).fill(Number.NaN), (elapsed) =>
+    cast.timeRole === "end" || cast.timeRole === "bottom" ? Number.NaN : cast.time + elapsed,
+  );
+  const isOrdered = times.every((time, row) => !Number.isNaN(time) && (row === 0 || time > times[row - 1]!));
+  const dimension = isOrdered ? "time" : "obs";
+  const depth = groups.find(({ name }) => name === "depth");
+  const nominal = nominalDepth(cast, depth);
+  const layout: RowLayout = {
+    dimension,
+    coordinates: [
+      "time latitude longitude",
+      nominal === null ? null : "nominal_depth",
+      depth ? "depth" : null,
+      "station_id",
+    ]
+      .filter((name) => name !== null)
+      .join(" "),
+    vertical: depth ? "depth" : null,
+    cellMethods: `${isOrdered ? "time: " : ""}latitude: longitude: ${nominal === null ? "" : "nominal_depth: "}point`,
+    prefix: "",
+    verticalName:
+      depth?.columns[0]?.source === null
+        ? "depth of the sensor below the water surface at the time of the row"
+        : null,
+    // the nominal depth has the axis (CF section 9.5)
+    verticalAxis: nominal === null,
+    equipment,
+  };
+  const rows = quantityVariables(groups, casts, places, layout, context);
+  const others = rowVariables(casts, places, layout);
+  return memoryDataset({
+    dimensions: [
+      { name: dimension, length: cast.rows },
+      ...feature.dimensions,
+      ...rows.dimensions,
+      ...others.dimensions,
+    ],
+    attributes: globalAttributes(
+      casts,
+      {
+        featureType: "timeSeries",
+        suffix,
+        title: `series ${cast.id}`,
+        summary: "Series at one fixed position, every row of the record with its quality flags.",
+        processingLevel: "quality flagged, computed quantities added",
+        history: historyText(casts, context.created, context.software, ["every row written"]),
+        source: seriesSource(equipment),
+      },
+      rows.standardNames,
+      equipment,
+      context,
+      coverageAttributes(casts, rows.vertical, null, isOrdered ? regularInterval(times) : null),
+      rows.references,
+    ),
+    variables: [
+      feature.identity,
+      rowTimeVariable(times, dimension),
+      ...feature.coordinates,
+      ...(nominal === null ? [] : [nominal]),
+      ...feature.facts,
+      ...rows.variables,
+      ...others.variables,
+      ...containerVariables(equipment, DATUM_ASSUMED),
+    ],
+  });
+}
+
+function rowTimeVariable(times: Float64Array, dimension: "time" | "obs"): MemoryVariable {
+  const stored = store(times, "double");
+  return {
+    name: "time",
+    type: "double",
+    dimensions: [dimension],
+    data: stored.data,
+    attributes: attributes(
+      ["long_name", "time of the row"],
+      ["standard_name", "time"],
+      ["units", TIME_UNITS],
+      ["calendar", "standard"],
+      ["axis", "T"],
+      stored.missing > 0 ? fillAttribute(stored) : null,
+      ["coverage_content_type", "coordinate"],
+    ),
+  };
+}
+
+/** The stated depth, else the median depth of the rows at the fixed position; null if there is neither. */
+function nominalDepth(cast: Cast, depth: ColumnGroup | undefined): MemoryVariable | null {
+  const stated = cast.fixedDepth;
+  const value = stated?.depth ?? medianOfStay(cast, depth);
+  if (Number.isNaN(value)) return null;
+  return {
+    name: "nominal_depth",
+    type: "float",
+    dimensions: [],
+    data: Float32Array.of(value),
+    attributes: attributes(
+      ["long_name", "nominal depth of the sensor below the water surface"],
+      ["standard_name", "depth"],
+      ["units", "m"],
+      ["positive", "down"],
+      ["axis", "Z"],
+      [
+        "comment",
+        stated ? `reference: ${stated.reference}` : "median of the depths of the rows at the fixed position",
+      ],
+      ["coverage_content_type", "coordinate"],
+    ),
+  };
+}
+
+function medianOfStay(cast: Cast, depth: ColumnGroup | undefined): number {
+  const values = depth?.columns[0]?.values;
+  if (!values) return Number.NaN;
+  const stays = cast.segments.filter(({ kind }) => kind === "stay");
+  const rows =
+    stays.length === 0
+      ? [...values]
+      : stays.flatMap(({ firstRow, lastRow }) => [...values.subarray(firstRow, lastRow + 1)]);
+  const known = rows.filter((value) => !Number.isNaN(value)).sort((a, b) => a - b);
+  return known.length === 0 ? Number.NaN : known[Math.floor((known.length - 1) / 2)]!;
+}
+
+/** The interval of the rows as a duration; null if they are not evenly spaced within a hundredth. */
+function regularInterval(times: Float64Array): string | null {
+  if (times.length < 2) return null;
+  const steps = Array.from(times.subarray(1), (time, row) => time - times[row]!).sort((a, b) => a - b);
+  const middle = steps[Math.floor(steps.length / 2)]!;
+  const isEven = steps.every((step) => Math.abs(step - middle) <= 0.01 * middle);
+  return isEven ? isoDuration(middle) : null;
+}

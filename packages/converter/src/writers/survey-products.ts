@@ -1,0 +1,61 @@
+import type { Cast, LayerMeans } from "@wherry/core";
+import type { Dataset } from "@wherry/netcdf";
+import { binnedDataset } from "./binned-dataset.ts";
+import { fullDataset } from "./full-dataset.ts";
+import { seriesDataset } from "./series-dataset.ts";
+import type { WritingContext } from "./writing-context.ts";
+
+export type ProductKind = "full" | "binned" | "series";
+
+/** A survey ready to be written. */
+export interface SurveyInput {
+  /** Processed casts, profiles and series. */
+  readonly casts: readonly Cast[];
+  /** Layer means of the profiles, by cast id. */
+  readonly layers: ReadonlyMap<string, LayerMeans>;
+  readonly context: WritingContext;
+  /** Which products to make; all unless given. */
+  readonly products?: ReadonlySet<ProductKind>;
+  /** One file for each cast instead of one for all. */
+  readonly perCast?: boolean;
+}
+
+/** A product with the stem of its file names: `.nc`, `.csv` and `.csv-metadata.json` are added to it. */
+export interface SurveyProduct {
+  readonly kind: ProductKind;
+  readonly stem: string;
+  readonly dataset: Dataset;
+}
+
+const ALL: ReadonlySet<ProductKind> = new Set(["full", "binned", "series"]);
+
+/**
+ * The data sets of a survey, made one by one as they are asked for: `<id>_full`, `<id>_binned` and a
+ * `<id>_series_<cast>` for each fixed-depth series; per cast `<id>_<cast>_full` and so on.
+ */
+export function* surveyProducts(survey: SurveyInput): Generator<SurveyProduct> {
+  const { casts, layers, context, products = ALL, perCast = false } = survey;
+  const id = context.sheet.survey.id;
+  const profiles = casts.filter(({ kind, rows }) => kind === "profile" && rows > 0);
+  const groups = perCast ? profiles.map((cast) => [cast]) : profiles.length > 0 ? [profiles] : [];
+  for (const group of groups) {
+    const own = perCast ? `${group[0]!.id}_` : "";
+    if (products.has("full"))
+      yield {
+        kind: "full",
+        stem: `${id}_${own}full`,
+        dataset: fullDataset(group, context, suffix(own, "full")),
+      };
+    if (!products.has("binned")) continue;
+    const binned = binnedDataset(group, layers, context, suffix(own, "binned"));
+    if (binned) yield { kind: "binned", stem: `${id}_${own}binned`, dataset: binned };
+  }
+  if (!products.has("series")) return;
+  for (const cast of casts) {
+    if (cast.kind !== "fixed-depth" || cast.rows === 0) continue;
+    const stem = perCast ? `${id}_${cast.id}_series` : `${id}_series_${cast.id}`;
+    yield { kind: "series", stem, dataset: seriesDataset(cast, context) };
+  }
+}
+
+const suffix = (own: string, kind: string): string => `${own.replace(/_$/, own === "" ? "" : "-")}${kind}`;

@@ -1,0 +1,12 @@
+import type { SurveySheet } from "@wherry/contracts";
+
+/** What writers need beside the casts. */
+export interface WritingContext {
+  readonly sheet: SurveySheet;
+  /** Moment of writing, ISO 8601 UTC; every date of writing comes from it. */
+  readonly created: string;
+  /** Program and version, for `history`. */
+  readonly software: string;
+  /** Name of the standard-name table, as `CF Standard Name Table v83`. */
+  readonly standardNames: string;
+}

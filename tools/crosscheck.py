@@ -1,0 +1,57 @@
+#!/usr/bin/env python3
+"""Checks products of `wherry convert` with programs and libraries that are not ours.
+
+    /usr/bin/python3 tools/crosscheck.py demo-output
+
+Every .nc file under the folder opens with ncdump and with xarray (warnings are failures); its units are known to
+udunits; salinity, density, sound speed and depth are recomputed with the TEOS-10 library; layer means are made
+again from the rows; the CSV equals the netCDF file number by number; the structure is that of the reference CDL.
+Ends with "crosscheck: N passed, M failed" and status 1 on any failure or if there is nothing to check.
+
+Needs (Debian): python3-gsw python3-netcdf4 python3-xarray python3-numpy netcdf-bin udunits-bin.
+"""
+
+import pathlib
+import sys
+
+sys.path.insert(0, str(pathlib.Path(__file__).resolve().parent))
+from cross_checks import Tally  # noqa: E402
+from cross_checks.layers import layers  # noqa: E402
+from cross_checks.opening import opens, units_are_known  # noqa: E402
+from cross_checks.recomputing import recompute  # noqa: E402
+from cross_checks.structure import structure  # noqa: E402
+from cross_checks.tables import tables  # noqa: E402
+
+
+def attempt(tally, path, part, *arguments):
+    """A check that breaks is a failed check, and the others go on."""
+    try:
+        part(*arguments, tally)
+    except Exception as problem:
+        tally.check(False, path.name, f"{part.__name__} broke off: {type(problem).__name__}: {problem}")
+
+
+def main(folders):
+    tally = Tally()
+    paths = sorted(path for folder in folders for path in pathlib.Path(folder).rglob("*.nc") if "original" not in path.parts)
+    if not paths:
+        print(f"no .nc file under {', '.join(folders) or 'no folder'}")
+        return 1
+    for path in paths:
+        before = tally.passed
+        attempt(tally, path, opens, path)
+        attempt(tally, path, units_are_known, path)
+        attempt(tally, path, structure, path)
+        attempt(tally, path, tables, path)
+        if path.stem.endswith("_binned"):
+            full = path.with_name(path.name.replace("_binned.nc", "_full.nc"))
+            attempt(tally, path, layers, path, full)
+        else:
+            attempt(tally, path, recompute, path)
+        print(f"{path}: {tally.passed - before} checks passed")
+    print(f"crosscheck: {tally.passed} passed, {tally.failed} failed")
+    return 1 if tally.failed else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:] or ["demo-output"]))

@@ -1,0 +1,81 @@
+import {
+  addComputed,
+  type Cast,
+  type DespikeParameters,
+  flagReversals,
+  flagSpikes,
+  judgeCast,
+  layerWidthFor,
+  type Preset,
+  presets,
+  pressureNoise,
+  type SpikeHeights,
+  segment,
+  skipped,
+  spikeReturnShared,
+  subtractAtmosphere,
+  valuesOf,
+  withStep,
+} from "@wherry/core";
+import type { RecipeSettings } from "./settings.ts";
+
+/**
+ * Runs the one ordered list of steps on a cast: atmospheric offset, segmentation, despiking, pressure reversals,
+ * computed quantities, quality tests. What was done to the data before they came, or cannot be done, is skipped
+ * with its reason in the record of the step.
+ *
+ * Never fails: a record that is empty, broken or no cast comes out with what could be done, and the steps say so.
+ * Processing a cast that was processed before is refused with a RangeError: a step is never applied twice.
+ */
+export function processCast(cast: Cast, settings: RecipeSettings): Cast {
+  if (cast.steps.some(({ step }) => step === "quality tests"))
+    throw new RangeError(`cast ${cast.id} has been processed already`);
+  const preset = presets[settings.preset];
+  const despiking = despikingOf(preset);
+  const levels = cast.state.processing === "averaged" || cast.elapsed === null;
+
+  let result = subtractAtmosphere(cast, settings.atmosphericOffset);
+  // spikes of pressure along time must be known before the cast is cut: they would be its deepest row
+  if (!levels) result = flagSpikes(result, ["pressure"], despiking);
+  result = segment(result, settings.segmentation, settings.atmosphericOffset.air);
+  result = levels
+    ? withStep(result, skipped("despiking", "levels already averaged, or rows without times"))
+    : flagSpikes(result, ["temperature", "conductivity"], despiking);
+  result =
+    cast.kind === "fixed-depth"
+      ? withStep(result, skipped("pressure reversals", "the cast stays at one depth"))
+      : flagReversals(result, settings.reversals);
+  result = addComputed(result, settings.depth.method);
+  // on levels the rule runs as a quality test only
+  result = flagSpikes(result, levels ? ["temperature", "conductivity", "salinity"] : ["salinity"], despiking);
+
+  const pressure = valuesOf(result, "pressure");
+  return judgeCast(result, {
+    preset,
+    sensorRanges: settings.quality.sensorRanges,
+    ratedPressure: settings.quality.ratedPressure ?? cast.instrument.ratedPressure,
+    layerWidth:
+      settings.layers.width ?? layerWidthFor([result], { coordinate: "pressure", direction: "down" }),
+    reversalTolerance: pressure === null ? 0 : settings.reversals.noiseFactor * pressureNoise(pressure),
+  });
+}
+
+/** The numbers of the rule spike_return that a preset stands for. */
+function despikingOf(preset: Preset): DespikeParameters {
+  const quantities: Record<string, SpikeHeights> = {};
+  for (const [name, spike] of Object.entries(preset.spikeReturn))
+    quantities[name] = {
+      floor: spike.floor.value,
+      floorPart: spike.floorPart.value,
+      badAbove: spike.badAbove?.value ?? null,
+    };
+  const shared = spikeReturnShared;
+  return {
+    gradientFactor: shared.gradientFactor.value,
+    windowRows: shared.windowRows.value,
+    longest: shared.longest.value,
+    spacingFloor: shared.spacingFloor.value,
+    noiseFactor: shared.noiseFactor.value,
+    quantities,
+  };
+}

@@ -1,0 +1,65 @@
+import type { Cast, StepRecord } from "../cast/cast.ts";
+import type { JudgeParameters } from "./judge-cast.ts";
+import { type JudgedQuantity, spikeReturnShared, type Threshold } from "./presets.ts";
+
+type Value = StepRecord["parameters"][string];
+
+/** Every threshold that judged a cast, with its status, as the processing record and the metadata show them. */
+export function thresholdsUsed(
+  cast: Cast,
+  { preset, sensorRanges, ratedPressure, layerWidth, reversalTolerance }: JudgeParameters,
+): Record<string, Value> {
+  const used: Record<string, Value> = { preset: preset.name };
+  const note = (name: string, threshold: Threshold<number | readonly number[]> | null | undefined) => {
+    if (threshold == null) return;
+    used[name] = plain(threshold.value);
+    used[`${name}.status`] = threshold.status;
+  };
+  for (const [name, range] of Object.entries(preset.ranges)) {
+    if (!cast.columns.has(name)) continue;
+    const sheet = sensorRanges[name as JudgedQuantity];
+    if (sheet === undefined) note(`gross_range.${name}.sensorRange`, range.sensor);
+    else {
+      used[`gross_range.${name}.sensorRange`] = plain(sheet);
+      used[`gross_range.${name}.sensorRange.status`] = "data sheet";
+    }
+    note(`gross_range.${name}.expectedRange`, range.expected);
+  }
+  for (const [name, spike] of Object.entries(preset.spikeReturn)) {
+    if (!cast.columns.has(name)) continue;
+    note(`spike_return.${name}.floor`, spike.floor);
+    if (spike.floorPart.value > 0) note(`spike_return.${name}.floorPart`, spike.floorPart);
+    note(`spike_return.${name}.badAbove`, spike.badAbove);
+  }
+  if (Object.keys(preset.spikeReturn).length > 0)
+    for (const [name, threshold] of Object.entries(spikeReturnShared))
+      note(`spike_return.${name}`, threshold);
+  for (const [name, limits] of Object.entries(preset.spikeVertical)) note(`spike_vertical.${name}`, limits);
+  note("freezing_point.tolerance", preset.freezingTolerance);
+  if (ratedPressure !== null) used["rated_pressure.ratedPressure"] = ratedPressure;
+  if (cast.kind === "fixed-depth") {
+    note("flat_line.questionableAfter", preset.flatLineAfter);
+    note("rate_of_change.deviations", preset.rateDeviations);
+    note("rate_of_change.windowHours", preset.rateWindow);
+    note("gap.intervals", preset.longestGap);
+    return used;
+  }
+  note("density_inversion.tolerance", preset.densityInversion.tolerance);
+  if (preset.densityInversion.form === "layers") {
+    used["density_inversion.layerWidth"] = layerWidth;
+    used["density_inversion.reversalTolerance"] = reversalTolerance;
+  }
+  if (preset.stuck.form === "travel") {
+    note("stuck.fewestRows", preset.stuck.fewestRows);
+    note("stuck.leastTravel", preset.stuck.leastTravel);
+    note("stuck.leastPart", preset.stuck.leastPart);
+    note("stuck.finePrint", preset.stuck.finePrint);
+  }
+  return used;
+}
+
+/** Open ends of a range are a word: JSON has no infinity. */
+function plain(value: number | readonly number[]): Value {
+  if (typeof value === "number") return value;
+  return value.map((each) => (Number.isFinite(each) ? each : "open"));
+}

@@ -1,4 +1,5 @@
 export { parseCdl } from "./cdl/parse-cdl.ts";
+export { type CdlOptions, toCdl } from "./cdl/to-cdl.ts";
 export * from "./classic/write-classic.ts";
 export * from "./dataset.ts";
 export * from "./memory.ts";

@@ -169,6 +169,8 @@ export class CdlReader {
           data: null,
         });
     } while (this.accept(","));
+    // in a fragment values may follow without a word before them
+    this.section = "variables";
     this.semicolon();
   }
 

@@ -31,6 +31,7 @@ const script =
   };
 
 const generators: readonly Generator[] = [
+  { name: "anomaly-ratio-table", run: script("python3", "tools/pack_anomaly_ratio.py") },
   { name: "contract-types", run: generateContractTypes },
   {
     name: "units-table",

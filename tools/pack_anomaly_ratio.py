@@ -103,7 +103,7 @@ def main():
         + '].join("");\n',
         encoding="ascii",
     )
-    print(f"{OUT.relative_to(ROOT)}: {len(text)} characters")
+    print(OUT.relative_to(ROOT))
 
 
 if __name__ == "__main__":

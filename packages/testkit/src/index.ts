@@ -1,2 +1,3 @@
+export * from "./casts.ts";
 export * from "./program.ts";
 export * from "./shared.ts";

@@ -1,6 +1,68 @@
 import { readFileSync } from "node:fs";
-import { testData } from "@wherry/testkit";
-import type { Cast, Column } from "../src/cast/cast.ts";
+import { testData } from "./shared.ts";
+
+// The types below have the shape of core's Cast and Column. They stand here because core's own tests use this kit.
+
+export interface KitColumn {
+  readonly name: string;
+  readonly standardName: string | null;
+  readonly longName: string;
+  readonly units: string | null;
+  readonly values: Float64Array;
+  readonly flags: Uint8Array;
+  readonly source: {
+    readonly header: string;
+    readonly units: string | null;
+    readonly index: number;
+    readonly decimals: number;
+    readonly significantDigits: number;
+    readonly first: number;
+    readonly last: number;
+  } | null;
+  readonly sourceFlags: null;
+  readonly tests: ReadonlyMap<string, Uint8Array>;
+  readonly method: null;
+}
+
+export interface KitPosition {
+  readonly latitude: number;
+  readonly longitude: number;
+  readonly satellites: number | null;
+  readonly quality: string | null;
+}
+
+export interface KitCast {
+  readonly id: string;
+  readonly kind: "profile" | "fixed-depth";
+  readonly state: {
+    readonly processing: "raw" | "averaged" | "unknown";
+    readonly pressureZeroed: boolean;
+    readonly lagCorrected: boolean;
+    readonly direction: "both" | "down" | "up" | "up-reversed" | "unknown";
+  };
+  readonly rows: number;
+  readonly time: number;
+  readonly timeRole: "start" | "bottom" | "end" | "unknown";
+  readonly endTime: number;
+  readonly elapsed: Float64Array | null;
+  readonly start: KitPosition | null;
+  readonly end: KitPosition | null;
+  readonly fixedDepth: { readonly depth: number; readonly reference: string } | null;
+  readonly instrument: {
+    readonly model: string | null;
+    readonly serialNumber: string | null;
+    readonly ratedPressure: number | null;
+  };
+  readonly notes: readonly string[];
+  readonly columns: ReadonlyMap<string, KitColumn>;
+  readonly texts: ReadonlyMap<string, readonly string[]>;
+  readonly lines: Uint32Array;
+  readonly source: { readonly path: string; readonly sha256: string };
+  readonly evidence: readonly never[];
+  readonly pressureOffset: number;
+  readonly segments: readonly never[];
+  readonly steps: readonly never[];
+}
 
 export const simulated = ["dev-a-estuary", "dev-b-shelf", "dev-c-fjord", "dev-d-freefall"] as const;
 
@@ -44,7 +106,7 @@ const standardNames: Record<string, string> = {
 };
 
 /** A column in house units, as a reader would make it. */
-export function column(name: string, values: Float64Array, decimals = 4): Column {
+export function column(name: string, values: Float64Array, decimals = 4): KitColumn {
   const known = values.filter((value) => !Number.isNaN(value));
   return {
     name,
@@ -72,8 +134,8 @@ export function column(name: string, values: Float64Array, decimals = 4): Column
 export function castOf(
   columns: Readonly<Record<string, Float64Array>>,
   elapsed: Float64Array | null,
-  other: Partial<Cast> = {},
-): Cast {
+  other: Partial<KitCast> = {},
+): KitCast {
   const rows = Object.values(columns)[0]?.length ?? 0;
   return {
     id: "simulated",
@@ -102,7 +164,7 @@ export function castOf(
 }
 
 /** One of the simulated casts. A small reader of its own, for these four files only. */
-export function readSimulated(name: string): Cast {
+export function readSimulated(name: string): KitCast {
   const truth = readTruth(name);
   const [header, ...lines] = readFileSync(testData("casts", `${name}.csv`), "utf8")
     .trim()

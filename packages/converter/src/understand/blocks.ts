@@ -1,0 +1,201 @@
+import { type Delimiter, isAllMissing, isRowLike, kindOfCell, splitCells } from "./cells.ts";
+import type { RowLayout } from "./delimiter.ts";
+import { findNames, type NamedHead } from "./names.ts";
+import { headerTopics } from "./vocabulary/header-words.ts";
+import { wordsOf } from "./words.ts";
+
+/** A line that is no row of data. */
+export interface OtherLine {
+  /** From 1. */
+  readonly number: number;
+  readonly text: string;
+}
+
+/** Rows of data that follow each other, with the lines above them. */
+export interface Block {
+  /** Lines above the rows that are not column heads. */
+  readonly above: readonly OtherLine[];
+  readonly head: NamedHead | null;
+  /** Index of the line of each row. */
+  readonly rowLines: readonly number[];
+  /** Lines from 1 of rows with too few or too many cells. */
+  readonly shortRows: readonly number[];
+  /** Line from 1 of a last row that was cut off; null if none. */
+  readonly cutRow: number | null;
+}
+
+export interface BlockedText {
+  readonly blocks: readonly Block[];
+  /** Lines below the last rows. */
+  readonly below: readonly OtherLine[];
+}
+
+interface Draft {
+  above: OtherLine[];
+  rowLines: number[];
+  shortRows: number[];
+}
+
+/** Divides a text into blocks of rows and the lines between them. */
+export function findBlocks(lines: readonly string[], layout: RowLayout, lastLineEnded: boolean): BlockedText {
+  const drafts: Draft[] = [];
+  let above: OtherLine[] = [];
+  let open: Draft | null = null;
+  let blanks: number[] = [];
+  const close = () => {
+    if (open && open.rowLines.length > 0) drafts.push(open);
+    open = null;
+  };
+  for (let i = 0; i < lines.length; i++) {
+    const line = lines[i]!;
+    if (line.trim() === "") {
+      blanks.push(i);
+      continue;
+    }
+    const kind = classify(line, layout, open !== null);
+    if (kind === "row") {
+      if (!open) {
+        open = { above, rowLines: [], shortRows: [] };
+        above = [];
+      }
+      open.rowLines.push(i);
+    } else if (kind === "damaged" && open) open.shortRows.push(i + 1);
+    else {
+      close();
+      above.push({ number: i + 1, text: line });
+    }
+    blanks = [];
+  }
+  close();
+  const joined = joinBlocks(lines, layout, withoutStrays(drafts, lines));
+  const blocks = joined.drafts.map((draft, i) => finish(draft, i === joined.drafts.length - 1));
+  return { blocks, below: [...joined.below, ...above].sort((a, b) => a.number - b.number) };
+
+  function finish(draft: Draft, last: boolean): Block {
+    const { above: aboveLines, head } = findNames(draft.above, layout);
+    const cut = last && !lastLineEnded ? cutRow(lines, layout, draft) : null;
+    const rowLines = cut === null ? draft.rowLines : draft.rowLines.filter((i) => i + 1 !== cut);
+    const shortRows = cut === null ? draft.shortRows : draft.shortRows.filter((number) => number !== cut);
+    return { above: aboveLines, head, rowLines, shortRows, cutRow: cut };
+  }
+}
+
+function classify(line: string, layout: RowLayout, inTable: boolean): "row" | "damaged" | "other" {
+  if (line.length > 20_000) return "other";
+  const cells = splitCells(line, layout.delimiter, layout.edges);
+  const right = cells.length === layout.width || (cells.length === layout.width + 1 && cells.at(-1) === "");
+  if (right && (isRowLike(cells, inTable) || (inTable && isAllMissing(cells)))) return "row";
+  if (!inTable) return "other";
+  if (right && cells.some((cell) => cell.includes("\0"))) return "damaged";
+  // cells of the table, only fewer or more of them
+  const numbers = cells.filter((cell) => ["number", "comma number"].includes(kindOfCell(cell))).length;
+  const texts = cells.filter((cell) => kindOfCell(cell) === "text").length;
+  if (cells.length !== layout.width && numbers > 0 && texts <= (cells.length > 2 ? 1 : 0)) return "damaged";
+  return line.includes("\0") && numbers > 0 ? "damaged" : "other";
+}
+
+/** Single lines of numbers among the header are no table when a longer one exists. */
+function withoutStrays(drafts: readonly Draft[], lines: readonly string[]): Draft[] {
+  const longest = Math.max(0, ...drafts.map((draft) => draft.rowLines.length));
+  const kept: Draft[] = [];
+  let carried: OtherLine[] = [];
+  for (const draft of drafts) {
+    const above = [...carried, ...draft.above];
+    carried = [];
+    const stray = longest >= 3 && draft.rowLines.length === 1 && !hasHeadAbove(draft.above);
+    if (stray) {
+      const numbers = [...draft.rowLines.map((i) => i + 1), ...draft.shortRows];
+      carried = [...above, ...numbers.map((number) => ({ number, text: lines[number - 1] ?? "" }))];
+    } else kept.push({ ...draft, above });
+  }
+  const last = kept.at(-1);
+  if (carried.length > 0 && last) {
+    // strays below the last table: rows that were torn off; they stay visible as damaged rows
+    last.shortRows.push(...carried.filter(({ text }) => /\d/.test(text)).map(({ number }) => number));
+  }
+  return kept;
+}
+
+const hasHeadAbove = (above: readonly OtherLine[]): boolean => {
+  const last = above.at(-1);
+  return last !== undefined && wordsOf(last.text).length > 1 && above.length > 1;
+};
+
+/** Lines between blocks that open no new cast: remarks, and a repeated column head. */
+function joinBlocks(
+  lines: readonly string[],
+  layout: RowLayout,
+  drafts: readonly Draft[],
+): { drafts: Draft[]; below: OtherLine[] } {
+  const joined: Draft[] = [];
+  const below: OtherLine[] = [];
+  const heads = new Set<string>();
+  const first = drafts[0];
+  if (first) {
+    const { headLines } = findNames(first.above, layout);
+    for (const number of headLines) heads.add((lines[number - 1] ?? "").trim());
+  }
+  for (const draft of drafts) {
+    const previous = joined.at(-1);
+    if (!previous) {
+      joined.push(draft);
+      continue;
+    }
+    const said = draft.above.filter(({ text }) => !heads.has(text.trim()) && !isRuler(text));
+    const opens = said.some(({ text }) => opensCast(text)) || hasNewHead(draft, layout, heads, said);
+    if (opens) joined.push(draft);
+    else {
+      previous.rowLines.push(...draft.rowLines);
+      previous.shortRows.push(...draft.shortRows);
+      below.push(...said);
+    }
+  }
+  return { drafts: joined, below };
+}
+
+/** A head that is not the first one's, or the first one's again below lines that say something. */
+function hasNewHead(
+  draft: Draft,
+  layout: RowLayout,
+  heads: ReadonlySet<string>,
+  said: readonly OtherLine[],
+): boolean {
+  const { head, headLines } = findNames(draft.above, layout);
+  if (!head) return false;
+  const repeated = draft.above.some(({ text }) => heads.has(text.trim()));
+  if (repeated)
+    return said.length > 0 && said.some(({ text }) => /[:=;\t]/.test(text) || wordsOf(text).length > 1);
+  return headLines.length > 0 && head.names.filter((name) => name !== "").length >= 2;
+}
+
+/** A line that names a cast or a station, or gives a time or place. */
+function opensCast(text: string): boolean {
+  const tokens = wordsOf(text);
+  if (tokens.length > 12) return false;
+  const topics = headerTopics(tokens);
+  return topics.has("cast") && /\d/.test(text) && tokens.length <= 6;
+}
+
+export const isRuler = (text: string): boolean =>
+  /^[\s#*%;,|+\-=_~.:<>]*$/.test(text) && text.trim().length >= 3;
+
+/** A last line without line end whose last cell is shorter than in all other rows, or that has too few cells. */
+function cutRow(lines: readonly string[], layout: RowLayout, draft: Draft): number | null {
+  const last = lines.length;
+  if (draft.shortRows.includes(last)) return last;
+  if (draft.rowLines.at(-1) !== last - 1 || draft.rowLines.length < 3) return null;
+  const lastCell = (i: number) => cellsOf(lines[i] ?? "", layout.delimiter, layout).at(-1) ?? "";
+  const own = lastCell(last - 1);
+  const decimals = (cell: string) => /[.,](\d*)$/.exec(cell)?.[1]?.length ?? 0;
+  const others = draft.rowLines.slice(Math.max(0, draft.rowLines.length - 200), -1).map(lastCell);
+  const fewest = Math.min(...others.filter((cell) => /\d/.test(cell)).map(decimals));
+  const shortest = Math.min(...others.map((cell) => cell.length));
+  const whole =
+    Number.isFinite(fewest) && fewest > 0
+      ? decimals(own) >= fewest || !/\d/.test(own)
+      : own.length >= shortest;
+  return whole ? null : last;
+}
+
+const cellsOf = (line: string, delimiter: Delimiter, layout: RowLayout) =>
+  splitCells(line, delimiter, layout.edges);

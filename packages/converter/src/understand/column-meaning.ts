@@ -1,0 +1,145 @@
+import { momentOfCell } from "./clock.ts";
+import type { ColumnHead } from "./column-head.ts";
+import type { NumberColumn } from "./number-column.ts";
+import { QUANTITIES, type QuantityId } from "./vocabulary/quantities.ts";
+import { LETTER_ROLES, type NamedRole, roleOfName } from "./vocabulary/quantity-words.ts";
+import type { UnitSpelling } from "./vocabulary/unit-spellings.ts";
+import { plainWords } from "./words.ts";
+
+/** What a column holds, before values and the rest of the file have been asked. */
+export type ColumnMeaning =
+  | {
+      readonly kind: "quantity";
+      readonly quantity: QuantityId;
+      readonly unit: UnitSpelling | null;
+      readonly because: string;
+      /** A bare word for conductivity that may mean the one referred to 25 °C. */
+      readonly bareConductivity: boolean;
+    }
+  | { readonly kind: "letter"; readonly letters: readonly QuantityId[] }
+  /** The unit measures something else than the name says. */
+  | { readonly kind: "contradiction"; readonly quantity: QuantityId; readonly unit: UnitSpelling }
+  | { readonly kind: "time"; readonly form: "datetime" | "date" | "clock" }
+  | { readonly kind: "elapsed"; readonly unit: "s" | "min" | "h" | "ms" | "day" | null }
+  | { readonly kind: "epoch"; readonly unit: "s" | "ms" }
+  | { readonly kind: "cast" | "station" | "latitude" | "longitude" | "satellites" | "flag" | "other" };
+
+const ELAPSED_UNITS: Readonly<Record<string, "s" | "min" | "h" | "ms" | "day">> = {
+  s: "s",
+  min: "min",
+  h: "h",
+  ms: "ms",
+  day: "day",
+};
+
+/** What a column means by its head and, for times, by how its cells look. */
+export function meaningOf(head: ColumnHead, cells: readonly string[], numbers: NumberColumn | null): ColumnMeaning {
+  const role = roleOfName(head.name);
+  const form = timeForm(cells);
+  if (form && (numbers === null || role?.role === "date" || role?.role === "datetime")) {
+    return role?.role === "elapsed" && form === "clock" ? { kind: "elapsed", unit: "s" } : { kind: "time", form };
+  }
+  if (numbers === null) {
+    if (role?.role === "cast" || role?.role === "station" || role?.role === "flag") return { kind: role.role };
+    return role?.role === "latitude" || role?.role === "longitude" ? { kind: role.role } : { kind: "other" };
+  }
+  if (/\b(?:unix|epoch|posix)\b/i.test(head.header)) {
+    const size = Math.abs(numbers.first);
+    if (size > 1e8 && size < 5e9) return { kind: "epoch", unit: "s" };
+    if (size > 1e11 && size < 5e12) return { kind: "epoch", unit: "ms" };
+  }
+  if (role === null || head.name === "") return meaningByUnit(head);
+  return meaningByRole(role, head);
+}
+
+function meaningByRole({ role, words }: NamedRole, head: ColumnHead): ColumnMeaning {
+  switch (role) {
+    case "cast":
+    case "station":
+    case "latitude":
+    case "longitude":
+    case "satellites":
+    case "flag":
+      return { kind: role };
+    case "air":
+    case "sounding":
+      return { kind: "other" };
+    case "datetime":
+    case "date":
+      return head.unit?.kind === "time" ? { kind: "elapsed", unit: ELAPSED_UNITS[head.unit.units] ?? null } : { kind: "other" };
+    case "time":
+      return { kind: "elapsed", unit: ELAPSED_UNITS[head.unit?.units ?? ""] ?? null };
+    case "elapsed":
+      return { kind: "elapsed", unit: ELAPSED_UNITS[head.unit?.units ?? ""] ?? unitInWords(words) };
+    case "ec":
+      return quantity("conductivity", head, `"${head.header}" is a word for conductivity`, head.unit?.says !== "25 degC");
+    default:
+      return quantity(role, head, `"${head.header}" says ${words}`, false);
+  }
+}
+
+function quantity(id: QuantityId, head: ColumnHead, because: string, bare: boolean): ColumnMeaning {
+  const { unit } = head;
+  const kinds: readonly string[] = QUANTITIES[id].kinds;
+  if (unit && unit.kind !== "none" && !kinds.includes(unit.kind)) return { kind: "contradiction", quantity: id, unit };
+  const settled = settle(id, unit, head.header);
+  return { kind: "quantity", quantity: settled, unit, because, bareConductivity: bare && settled === "conductivity" };
+}
+
+/** The unit or a further word can narrow a quantity: pressure to absolute, conductivity to that at 25 °C. */
+function settle(id: QuantityId, unit: UnitSpelling | null, header: string): QuantityId {
+  if (id === "conductivity" && unit?.says === "25 degC") return "specific_conductance";
+  if (id === "pressure" && unit?.says === "absolute") return "absolute_pressure";
+  if (id === "density" && /sigma/i.test(header)) return "sigma_t";
+  return id;
+}
+
+function unitInWords(words: string): "s" | "min" | null {
+  if (/\b(?:s|sec|secs|second|seconds|seconde|secondes|sekunden?|segundos|secondi|seconden|sekunder)\b/.test(words)) return "s";
+  return /\bminut/.test(words) ? "min" : null;
+}
+
+/** Names that are unknown, of one letter, or absent. */
+function meaningByUnit(head: ColumnHead): ColumnMeaning {
+  const plain = plainWords(head.name);
+  const letters = LETTER_ROLES[plain];
+  if (letters && plain.length === 1) {
+    const fits = letters.find((id) => head.unit !== null && unitSays(id, head.unit));
+    if (!fits) return head.unit === null || head.unit.kind === "none" ? { kind: "letter", letters } : { kind: "other" };
+    return {
+      kind: "quantity",
+      quantity: settle(fits, head.unit, head.header),
+      unit: head.unit,
+      because: `"${head.name}" with the unit "${head.unitText}" is ${QUANTITIES[fits].longName}`,
+      bareConductivity: false,
+    };
+  }
+  if (head.name !== "" || !head.unit) return { kind: "other" };
+  if (head.unit.kind === "time") return { kind: "elapsed", unit: ELAPSED_UNITS[head.unit.units] ?? null };
+  const byUnit: Partial<Record<string, QuantityId>> = {
+    pressure: "pressure",
+    temperature: "temperature",
+    conductivity: "conductivity",
+    salinity: "salinity",
+  };
+  const id = byUnit[head.unit.kind];
+  if (!id) return { kind: "other" };
+  return quantity(id, head, `the unit "${head.unitText}" measures ${QUANTITIES[id].longName}`, false);
+}
+
+const unitSays = (id: QuantityId, unit: UnitSpelling) =>
+  (QUANTITIES[id].kinds as readonly string[]).includes(unit.kind) || (id === "salinity" && unit.kind === "none");
+
+/** How times are written in a column, judged from its first cells that are not empty. */
+function timeForm(cells: readonly string[]): "datetime" | "date" | "clock" | null {
+  const sample = cells.filter((cell) => cell !== "" && /\d/.test(cell)).slice(0, 5);
+  if (sample.length === 0) return null;
+  const forms = sample.map((cell) => {
+    const moment = momentOfCell(cell);
+    if (!moment) return null;
+    if (moment.dates.length === 0) return "clock";
+    return moment.secondOfDay === null ? "date" : "datetime";
+  });
+  const [first = null] = forms;
+  return forms.every((form) => form === first) ? first : forms.every((form) => form !== null) ? "datetime" : null;
+}

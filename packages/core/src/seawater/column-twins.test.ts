@@ -8,9 +8,11 @@ const equations = {
   conductivityFromSalinity: ["SP", "t", "p"],
   conservativeTemperature: ["SP", "t", "p"],
   density: ["SP", "t", "p"],
+  densityEos80: ["SP", "t", "p"],
   depthFromPressure: ["p", "lat"],
   depthFromPressureUnesco: ["p", "lat"],
   freezingTemperature: ["SP", "p", "airSaturation"],
+  halineContraction: ["SP", "t", "p"],
   potentialTemperature0: ["SP", "t", "p"],
   practicalSalinity: ["C", "t", "p"],
   pressureFromDepth: ["p", "lat"],
@@ -18,11 +20,15 @@ const equations = {
   salinityFromAbsolute: ["SP", "p", "lon", "lat"],
   sigma0: ["SP", "t"],
   soundSpeed: ["SP", "t", "p"],
+  soundSpeedChenMillero: ["SP", "t", "p"],
+  soundSpeedDelGrosso: ["SP", "t", "p"],
   specificConductance25: ["C", "t"],
   specificConductance25Pss78: ["C", "t", "p"],
+  spiciness0: ["SP", "t"],
   temperatureFrom68: ["t"],
   temperatureFromConservative: ["SP", "t", "p"],
   temperatureTo68: ["t"],
+  thermalExpansion: ["SP", "t", "p"],
 } as const;
 
 type Kind = "SP" | "C" | "t" | "p" | "lat" | "lon" | "airSaturation";

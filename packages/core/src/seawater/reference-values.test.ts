@@ -1,17 +1,23 @@
 import { readFileSync } from "node:fs";
 import { testData } from "@wherry/testkit";
 import { describe, expect, test } from "vitest";
+import { buoyancyFrequencySquared } from "./buoyancy-frequency.ts";
 import { conductivityFromSalinity } from "./conductivity-from-salinity.ts";
 import { conservativeTemperature, temperatureFromConservative } from "./conservative-temperature.ts";
 import { density, sigma0 } from "./density.ts";
+import { densityEos80 } from "./density-eos80.ts";
 import { depthFromPressure, pressureFromDepth } from "./depth.ts";
 import { depthFromPressureUnesco } from "./depth-unesco.ts";
+import { halineContraction, thermalExpansion } from "./expansion.ts";
 import { freezingConservativeTemperature, freezingTemperature } from "./freezing-temperature.ts";
 import { potentialTemperature0 } from "./potential-temperature.ts";
 import { practicalSalinity } from "./practical-salinity.ts";
 import { referenceSalinity } from "./reference-salinity.ts";
 import { soundSpeed } from "./sound-speed.ts";
+import { soundSpeedChenMillero } from "./sound-speed-chen-millero.ts";
+import { soundSpeedDelGrosso } from "./sound-speed-del-grosso.ts";
 import { specificConductance25, specificConductance25Pss78 } from "./specific-conductance.ts";
+import { spiciness0 } from "./spiciness.ts";
 import { temperatureFrom68 } from "./temperature-scale.ts";
 
 type Entry = {
@@ -38,6 +44,13 @@ const equations: Record<string, Equation> = {
   depth_UNESCO1983_m: (i) => depthFromPressureUnesco(i("p_dbar"), i("lat_degN")),
   conservative_temperature_degC: (i) => conservativeTemperature(i("SA_g_kg"), i("t90_degC"), i("p_dbar")),
   potential_temperature_TEOS10_degC: (i) => potentialTemperature0(i("SA_g_kg"), i("t90_degC"), i("p_dbar")),
+  density_EOS80_kg_m3: (i) => densityEos80(i("S"), temperatureFrom68(i("t68_degC")), i("p_dbar")),
+  density_anomaly_EOS80_kg_m3: (i) =>
+    densityEos80(i("S"), temperatureFrom68(i("t68_degC")), i("p_dbar")) - 1000,
+  "specific_volume_EOS80_1e-3_m3_kg": (i) =>
+    1000 / densityEos80(i("S"), temperatureFrom68(i("t68_degC")), i("p_dbar")),
+  sound_speed_chen_millero_1977_m_s: (i) =>
+    soundSpeedChenMillero(i("S"), temperatureFrom68(i("t68_degC")), i("p_dbar")),
   density_TEOS10_kg_m3: (i) => density(i("SA_g_kg"), i("CT_degC"), i("p_dbar")),
   sigma0_TEOS10_kg_m3: (i) => sigma0(i("SA_g_kg"), i("CT_degC")),
   sound_speed_TEOS10_m_s: (i) => soundSpeed(i("SA_g_kg"), i("CT_degC"), i("p_dbar")),
@@ -57,14 +70,10 @@ const elsewhere = [
   "rt",
   "absolute_salinity_from_SP_g_kg",
   "adiabatic_lapse_rate_degC_dbar",
-  "density_EOS80_kg_m3",
-  "density_anomaly_EOS80_kg_m3",
   "freezing_point_EOS80_t68_degC",
   "oxygen_solubility_umol_kg",
   "potential_temperature_EOS80_t68_degC",
   "pressure_saunders1981_dbar",
-  "sound_speed_chen_millero_1977_m_s",
-  "specific_volume_EOS80_1e-3_m3_kg",
   "specific_volume_anomaly_1e-8_m3_kg",
 ];
 
@@ -117,6 +126,9 @@ const gridEquations: Record<
   rho: { within: 1e-9, at: ({ p }, SA, CT) => density(SA, CT, p) },
   sigma0: { within: 1e-9, at: (_, SA, CT) => sigma0(SA, CT) },
   sound_speed: { within: 1e-8, at: ({ p }, SA, CT) => soundSpeed(SA, CT, p) },
+  alpha: { within: 1e-15, at: ({ p }, SA, CT) => thermalExpansion(SA, CT, p) },
+  beta: { within: 1e-15, at: ({ p }, SA, CT) => halineContraction(SA, CT, p) },
+  spiciness0: { within: 1e-9, at: (_, SA, CT) => spiciness0(SA, CT) },
   depth: { within: 1e-6, at: ({ p, lat }) => depthFromPressure(p, lat) },
   t_freezing_poly: { within: 1e-9, at: ({ p }, SA) => freezingTemperature(SA, p, 1) },
   CT_freezing_poly: { within: 1e-9, at: ({ p }, SA) => freezingConservativeTemperature(SA, p, 1) },
@@ -138,6 +150,71 @@ describe("grid of the TEOS-10 library", () => {
   test("pressure from depth returns to the pressure", () => {
     const far = points.filter(
       ({ p, lat, out }) => !(Math.abs(pressureFromDepth(out.depth!, lat) - p) <= 1e-6),
+    );
+    expect(far).toEqual([]);
+  });
+});
+
+describe("buoyancy frequency of the TEOS-10 library's profiles", () => {
+  const { profiles } = readJson("gsw-grid.json").profiles_N2 as {
+    profiles: {
+      name: string;
+      lat: number;
+      p: number[];
+      SA: number[];
+      CT: number[];
+      p_mid: number[];
+      N2: number[];
+    }[];
+  };
+  test.each(profiles)("$name", ({ lat, p, SA, CT, p_mid, N2 }) => {
+    const { n2, pMid } = buoyancyFrequencySquared(
+      Float64Array.from(SA),
+      Float64Array.from(CT),
+      Float64Array.from(p),
+      lat,
+    );
+    expect([...pMid]).toEqual(p_mid);
+    // differences of neighbours lose digits, so the bound is relative to the largest value of the profile
+    const within = 1e-11 * Math.max(...N2.map(Math.abs));
+    N2.forEach((want, i) => {
+      expect(Math.abs(n2[i]! - want)).toBeLessThanOrEqual(within);
+    });
+  });
+
+  test("is NaN where pressure does not grow, and empty for one level", () => {
+    const one = Float64Array.of(20, 20);
+    expect(buoyancyFrequencySquared(one, one, Float64Array.of(5, 5), 45).n2[0]).toBeNaN();
+    expect(buoyancyFrequencySquared(one.slice(1), one.slice(1), one.slice(1), 45).n2).toHaveLength(0);
+    expect(() => buoyancyFrequencySquared(one, one, Float64Array.of(5), 45)).toThrow(RangeError);
+  });
+});
+
+/** Independent implementation, checked against every check value of UNESCO 44; points of gsw-grid.json. */
+describe("grid of the EOS-80 family", () => {
+  const { points } = readJson("eos80-grid.json") as {
+    points: { SP: number; t: number; p: number; lat: number; out: Record<string, number> }[];
+  };
+  const family: Record<string, { within: number; at: (point: (typeof points)[number]) => number }> = {
+    rho: { within: 1e-9, at: ({ SP, t, p }) => densityEos80(SP, t, p) },
+    depth_unesco1983: { within: 1e-6, at: ({ p, lat }) => depthFromPressureUnesco(p, lat) },
+    c_chen_millero_1977_t68: { within: 1e-9, at: ({ SP, t, p }) => soundSpeedChenMillero(SP, t, p) },
+    // another fit of the same data for ITS-90
+    c_chen_millero_wz95_t90: { within: 0.01, at: ({ SP, t, p }) => soundSpeedChenMillero(SP, t, p) },
+    c_del_grosso_1974_t68: { within: 1e-9, at: ({ SP, t, p }) => soundSpeedDelGrosso(SP, t, p) },
+  };
+  test("has its 300 points", () => expect(points).toHaveLength(300));
+  test.each(Object.entries(family))("%s", (name, { within, at }) => {
+    const far = points
+      .map((point) => ({ ...point, got: at(point) }))
+      .filter(({ out, got }) => !(Math.abs(got - out[name]!) <= within));
+    expect(far).toEqual([]);
+  });
+  test("Del Grosso agrees with the fit for ITS-90 in oceanic water", () => {
+    const oceanic = points.filter(({ SP, t }) => SP >= 30 && SP <= 40 && t >= 0 && t <= 30);
+    expect(oceanic.length).toBeGreaterThan(20);
+    const far = oceanic.filter(
+      ({ SP, t, p, out }) => !(Math.abs(soundSpeedDelGrosso(SP, t, p) - out.c_del_grosso_wz95_t90!) <= 1e-3),
     );
     expect(far).toEqual([]);
   });

@@ -1,0 +1,96 @@
+import type { SurveySheet } from "@wherry/contracts";
+import { fail, failOr, type Place, type Problem, type Result } from "@wherry/core";
+import { type Document, isMap, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument } from "yaml";
+import { type Locate, type SheetPath, schemaProblems } from "./schema-problems.ts";
+import { sheetConflicts } from "./sheet-conflicts.ts";
+import { sheetValidator } from "./sheet-schema.ts";
+
+/**
+ * A survey sheet from its text. Every problem is reported at once, with line and column.
+ *
+ * @param file name by which problems call the sheet
+ */
+export function readSheet(text: string, file: string): Result<SurveySheet> {
+  const lines = new LineCounter();
+  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, stringKeys: true });
+  const place = (offset: number | undefined): Place => {
+    if (offset === undefined) return { file };
+    const { line, col } = lines.linePos(offset);
+    return { file, line: Math.max(line, 1), column: Math.max(col, 1) };
+  };
+  const [syntax, ...others] = document.errors.map(
+    ({ message, pos }): Problem => ({
+      code: "sheet/yaml",
+      message: `the sheet is not readable YAML: ${message.replace(/\.$/, "")}`,
+      where: place(pos[0]),
+      remedy:
+        "Look for a missing quote, a missing blank after a colon, or a line that is not indented as its neighbours.",
+    }),
+  );
+  if (syntax) return fail(syntax, ...others);
+  const content = plainContent(document, file);
+  if (!content.ok) return content;
+  const locate: Locate = (path, which) => place(offsetOf(document, path, which));
+  const warnings = document.warnings.map(
+    ({ message, pos }): Problem => ({ code: "sheet/yaml", message, where: place(pos[0]) }),
+  );
+  const validate = sheetValidator();
+  if (validate(content.value)) {
+    const sheet = content.value;
+    return failOr(sheetConflicts(sheet, locate), () => sheet, warnings);
+  }
+  const [first, ...rest] = schemaProblems(validate.errors ?? [], locate);
+  return first
+    ? fail(first, ...rest)
+    : fail({
+        code: "sheet/invalid",
+        message: "the sheet is not of the form of a survey sheet",
+        where: { file },
+      });
+}
+
+/** The sheet as plain data. */
+function plainContent(document: Document, file: string): Result<unknown> {
+  const remedy = "Make one with `wherry sheet FILE... --out survey.yaml`.";
+  if (!isMap(document.contents))
+    return fail({
+      code: "sheet/no-keys",
+      message:
+        document.contents === null ? "the sheet is empty" : "the sheet does not consist of keys and values",
+      where: { file },
+      remedy,
+    });
+  try {
+    return { ok: true, value: document.toJS(), warnings: [] };
+  } catch {
+    // the library refuses references that grow beyond all bounds
+    return fail({
+      code: "sheet/references",
+      message: "the sheet refers to itself too often to be read",
+      where: { file },
+      remedy: "Write repeated parts out instead of referring to them with *.",
+    });
+  }
+}
+
+/** Where a value, or the key that holds it, begins in the text; the nearest that exists. */
+function offsetOf(document: Document, path: SheetPath, which: "key" | "value"): number | undefined {
+  let node: Node | null = document.contents;
+  let offset = startOf(node);
+  for (const [depth, step] of path.entries()) {
+    if (isMap(node)) {
+      const pair = node.items.find((item) => isPair(item) && isScalar(item.key) && item.key.value === step);
+      if (!pair) return offset;
+      const isLast = depth === path.length - 1;
+      offset = startOf(pair.key as Node);
+      node = pair.value as Node | null;
+      if (isLast && which === "key") return offset;
+    } else if (isSeq(node) && typeof step === "number") {
+      node = (node.items[step] ?? null) as Node | null;
+    } else return offset;
+    offset = startOf(node) ?? offset;
+  }
+  return offset;
+}
+
+const startOf = (node: Node | null): number | undefined => node?.range?.[0];

@@ -1,0 +1,50 @@
+import { type SurveySheet, sheetSchema } from "@wherry/contracts";
+import type { ValidateFunction } from "ajv";
+import { Ajv2020 } from "ajv/dist/2020.js";
+import addFormats from "ajv-formats";
+
+/** What this file needs to know of a JSON Schema. */
+export interface SchemaNode {
+  readonly $ref?: string;
+  readonly description?: string;
+  readonly type?: string | readonly string[];
+  readonly properties?: Readonly<Record<string, SchemaNode>>;
+  readonly items?: SchemaNode;
+  readonly required?: readonly string[];
+  readonly enum?: readonly unknown[];
+  readonly const?: unknown;
+  readonly $defs?: Readonly<Record<string, SchemaNode>>;
+}
+
+const root = sheetSchema as SchemaNode;
+
+let compiled: ValidateFunction<SurveySheet> | null = null;
+
+/** The sheet's validator, compiled on first use. */
+export function sheetValidator(): ValidateFunction<SurveySheet> {
+  if (compiled === null) {
+    const ajv = new Ajv2020({ allErrors: true, verbose: true, strictTypes: false });
+    addFormats.default(ajv);
+    compiled = ajv.compile<SurveySheet>(sheetSchema);
+  }
+  return compiled;
+}
+
+/** The schema with its reference followed; words beside the reference go before those behind it. */
+export function resolved(node: SchemaNode): SchemaNode {
+  const name = node.$ref?.replace("#/$defs/", "");
+  if (name === undefined) return node;
+  const { $ref, ...beside } = node;
+  return { ...root.$defs?.[name], ...beside };
+}
+
+/** The part of the schema that stands for a place in the sheet; null if there is none. */
+export function schemaAt(path: readonly (string | number)[]): SchemaNode | null {
+  let node: SchemaNode | undefined = root;
+  for (const step of path) {
+    const here: SchemaNode = resolved(node);
+    node = typeof step === "number" ? here.items : here.properties?.[step];
+    if (node === undefined) return null;
+  }
+  return resolved(node);
+}

@@ -1,0 +1,167 @@
+import type { Cast } from "@wherry/core";
+import type { Question, UnderstoodFile } from "@wherry/formats";
+import { stringify } from "yaml";
+import { fileName, mintIds, placed } from "./cast-ids.ts";
+import { resolved, schemaAt } from "./sheet-schema.ts";
+
+/** What a new sheet needs beside the files. */
+export interface NewSheet {
+  /** Moment of writing, ISO 8601 UTC. */
+  readonly created: string;
+  /** Short name of the data set, `[A-Za-z0-9._-]`. */
+  readonly surveyId: string;
+}
+
+/**
+ * A survey sheet filled with what the files tell. What only a person knows stands in it as a line behind `#`
+ * with what is asked; open questions stand as answers behind `#`, ready to be completed.
+ *
+ * @returns YAML that `readSheet` accepts as it is
+ */
+export function writeSheet(files: readonly UnderstoodFile[], { created, surveyId }: NewSheet): string {
+  const casts = files.flatMap((file) => file.casts);
+  return [
+    "# Survey sheet. Lines behind # wait for you: take the # away and fill them in, or leave them.",
+    "version: 1",
+    `created: ${created}`,
+    "",
+    "survey:",
+    `  id: ${scalar(surveyId)}`,
+    ...blanks(["survey"], 2, ["id"]),
+    "",
+    ...peopleBlock(),
+    "",
+    ...platformBlock(),
+    "",
+    ...instrumentBlock(casts),
+    "",
+    ...processingBlock(),
+    "",
+    ...answerBlock(files.flatMap(({ questions }) => questions)),
+    "",
+    ...castBlock(casts),
+  ]
+    .map((line) => `${line}\n`)
+    .join("");
+}
+
+const scalar = (value: string | number): string => stringify(value, { lineWidth: 0 }).trimEnd();
+
+/** A line behind # for each key that is not filled in, with the words of the schema. */
+function blanks(path: readonly (string | number)[], indent: number, filled: readonly string[]): string[] {
+  const properties = schemaAt(path)?.properties ?? {};
+  return Object.entries(properties)
+    .filter(([key, node]) => !filled.includes(key) && resolved(node).type !== "object")
+    .map(([key, node]) => {
+      const { description = "", enum: choices, type } = resolved(node);
+      const words = choices ? `${choices.join(", ")}. ${description}` : description;
+      return `${" ".repeat(indent)}# ${key}: ${type === "array" ? "[]" : ""}  # ${words}`.replaceAll(
+        / +#/g,
+        (mark) => (mark.length > 3 ? "  #" : mark),
+      );
+    });
+}
+
+/** A block that waits as a whole, behind #. */
+const waiting = (lines: readonly string[]): string[] =>
+  lines.map((line) => (line.startsWith("#") ? line : `# ${line}`));
+
+function peopleBlock(): string[] {
+  const party = (role: string) => [`  ${role}:`, ...fields(["people", role], 4)];
+  return waiting([
+    "people:",
+    ...party("creator"),
+    ...party("publisher"),
+    "  contributors:",
+    ...entry(["people", "contributors", 0], 4),
+  ]);
+}
+
+function platformBlock(): string[] {
+  return waiting(["platforms:", ...entry(["platforms", 0], 2)]);
+}
+
+/** Keys without values, for a block that waits as a whole. */
+function fields(path: readonly (string | number)[], indent: number): string[] {
+  return Object.entries(schemaAt(path)?.properties ?? {}).map(([key, node]) => {
+    const { description = "", enum: choices } = resolved(node);
+    return `${" ".repeat(indent)}${key}:  # ${choices ? `${choices.join(", ")}. ` : ""}${description}`;
+  });
+}
+
+/** The same as an entry of a list. */
+const entry = (path: readonly (string | number)[], indent: number): string[] =>
+  fields(path, indent + 2).map((line, index) =>
+    index === 0 ? `${" ".repeat(indent)}- ${line.trimStart()}` : line,
+  );
+
+function instrumentBlock(casts: readonly Cast[]): string[] {
+  const told = new Map<string, Cast[]>();
+  for (const cast of casts) {
+    const key = JSON.stringify([cast.instrument.model, cast.instrument.serialNumber]);
+    told.set(key, [...(told.get(key) ?? []), cast]);
+  }
+  if (casts.length === 0) return waiting(["instruments:", ...entry(["instruments", 0], 2)]);
+  return [
+    "instruments:",
+    ...[...told.values()].flatMap((own) => {
+      const { model, serialNumber, ratedPressure } = own[0]!.instrument;
+      const filled = ["name"];
+      const lines = [`  - name: ${scalar(`conductivity temperature ${pressureWord(own)} profiler`)}`];
+      const fill = (key: string, value: string | number | null) => {
+        if (value === null) return;
+        filled.push(key);
+        lines.push(`    ${key}: ${typeof value === "string" ? JSON.stringify(value) : value}`);
+      };
+      fill("model", model);
+      fill("serial_number", serialNumber);
+      fill("rated_pressure", ratedPressure);
+      return [
+        ...lines,
+        ...blanks(["instruments", 0], 4, filled),
+        "    # sensors:  # What the maker or the calibration says of each sensor.",
+        "    #   temperature: { accuracy: , precision: , uncertainty: , units: degree_C }",
+        "    #   conductivity: { accuracy: , precision: , uncertainty: , units: S m-1 }",
+        "    #   pressure: { accuracy: , precision: , uncertainty: , units: dbar }",
+      ];
+    }),
+  ];
+}
+
+const pressureWord = (casts: readonly Cast[]): string =>
+  casts.some(({ columns }) => columns.get("pressure")?.source != null) ? "pressure" : "depth";
+
+const processingBlock = (): string[] => waiting(["processing:", ...fields(["processing"], 2)]);
+
+function answerBlock(questions: readonly Question[]): string[] {
+  if (questions.length === 0)
+    return waiting(["answers:", "  # None is needed: the files leave nothing open."].slice(0, 1));
+  return [
+    "# Open questions. Until they are answered, the casts that they name are held back.",
+    "# answers:",
+    ...questions.flatMap(({ text, where, candidates, answerWith }) => [
+      `#   # ${oneLine(text)}${where.file === undefined ? "" : ` (${fileName(where.file)}${where.line === undefined ? "" : `, line ${where.line}`})`}`,
+      ...(candidates.length > 0 ? [`#   # Possible answers: ${candidates.join(", ")}`] : []),
+      `#   - ${oneLine(answerWith).replace(/^-\s*/, "")}`,
+    ]),
+  ];
+}
+
+const oneLine = (text: string): string => text.replaceAll(/\s+/g, " ").trim();
+
+function castBlock(casts: readonly Cast[]): string[] {
+  if (casts.length === 0) return ["casts: []"];
+  const order = placed(casts);
+  const ids = mintIds(order, []);
+  return [
+    "# The ids below stay for good: a corrected file does not make a new cast. Each may also have a station, a",
+    "# latitude and longitude, a platform, an instrument and notes.",
+    "casts:",
+    ...order.flatMap(({ cast, number }) => [
+      `  - id: ${scalar(ids.get(cast)!)}`,
+      `    file: ${scalar(fileName(cast.source.path))}`,
+      ...(number === null ? [] : [`    number: ${number}`]),
+      `    sha256: "${cast.source.sha256}"`,
+    ]),
+  ];
+}

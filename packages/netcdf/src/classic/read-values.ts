@@ -4,6 +4,7 @@ import { runLength, runStarts, sizeOf } from "../slab.ts";
 import { readExactly } from "../source.ts";
 import { bytesPerValue, newArray } from "../types.ts";
 import { bytesOf, swapToBigEndian } from "./byte-order.ts";
+import { copyRuns, type Series } from "./copy-runs.ts";
 import type { ClassicType, Placement } from "./format.ts";
 
 /** Runs that lie closer together than this are read at once, the bytes between them with them. */
@@ -22,7 +23,8 @@ export interface StoredVariable extends Placement {
 /** Runs of bytes that lie together, all of one length, in rising order. */
 interface ByteRuns {
   readonly length: number;
-  readonly starts: Iterable<number>;
+  /** Series of runs; where `count` is not stated a series is a single run. */
+  readonly series: Iterable<{ readonly start: number; readonly step: number; readonly count: number }>;
 }
 
 /**
@@ -72,73 +74,67 @@ function lastByte({ shape, type, record, begin, stride }: StoredVariable, { star
   return begin + records * stride + (index + 1) * bytesPerValue(type);
 }
 
-function byteRuns(variable: StoredVariable, slab: Slab): ByteRuns {
+function byteRuns(variable: StoredVariable, { start, count }: Slab): ByteRuns {
   const { type, shape, record, begin, stride, bytes } = variable;
   const width = bytesPerValue(type);
-  const inRows = (rows: readonly number[], part: Slab) => ({
-    length: runLength(rows, part) * width,
-    starts: scaled(runStarts(rows, part), width, begin),
-  });
   // records without gaps are rows like any others
-  if (!record || stride === bytes) return inRows(shape, slab);
+  if (!record || stride === bytes) {
+    const slab = { start, count };
+    const singles = single(runStarts(shape, slab), width, begin);
+    return { length: runLength(shape, slab) * width, series: singles };
+  }
   const row = shape.slice(1);
-  const part = { start: slab.start.slice(1), count: slab.count.slice(1) };
+  const part = { start: start.slice(1), count: count.slice(1) };
+  const length = runLength(row, part) * width;
+  const first = begin + start[0]! * stride;
+  if (length === sizeOf(part.count) * width) {
+    const [inRecord = 0] = runStarts(row, part);
+    return { length, series: [{ start: first + inRecord * width, step: stride, count: count[0]! }] };
+  }
   return {
-    length: runLength(row, part) * width,
-    starts: overRecords(slab, (base) => scaled(runStarts(row, part), width, base), begin, stride),
+    length,
+    series: overRecords(count[0]!, (record) => single(runStarts(row, part), width, first + record * stride)),
   };
 }
 
-function* scaled(starts: Iterable<number>, width: number, base: number): Generator<number> {
-  for (const start of starts) yield base + start * width;
+function* single(starts: Iterable<number>, width: number, base: number) {
+  for (const start of starts) yield { start: base + start * width, step: 0, count: 1 };
 }
 
-function* overRecords(
-  slab: Slab,
-  runs: (base: number) => Iterable<number>,
-  begin: number,
-  stride: number,
-): Generator<number> {
-  const first = slab.start[0]!;
-  for (let record = first; record < first + slab.count[0]!; record++) yield* runs(begin + record * stride);
+function* overRecords<T>(records: number, runs: (record: number) => Iterable<T>) {
+  for (let record = 0; record < records; record++) yield* runs(record);
 }
 
-async function fillFrom(source: Source, runs: ByteRuns, out: Uint8Array): Promise<Result<void>> {
-  const { length } = runs;
+/** Reads all runs, one behind the other, into `out`. */
+async function fillFrom(
+  source: Source,
+  { length, series }: ByteRuns,
+  out: Uint8Array,
+): Promise<Result<void>> {
   let at = 0;
-  let group: number[] = [];
+  let group: number[] = []; // runs that will be read at once
   const flush = async (): Promise<Result<void>> => {
     const from = group[0];
     if (from === undefined) return succeed(undefined);
     const bytes = await readExactly(source, from, group.at(-1)! + length - from);
     if (!bytes.ok) return bytes;
     for (const start of group) {
-      copy(bytes.value, start - from, length, out, at);
+      out.set(bytes.value.subarray(start - from, start - from + length), at);
       at += length;
     }
     group = [];
     return succeed(undefined);
   };
-  if (length > window) {
-    for (const start of runs.starts) {
-      for (let done = 0; done < length; done += window) {
-        const piece = Math.min(window, length - done);
-        const bytes = await readExactly(source, start + done, piece);
-        if (!bytes.ok) return bytes;
-        out.set(bytes.value, at);
-        at += piece;
-      }
+  for (const { start, step, count } of series) {
+    if (count > 1 || length > window) {
+      const read = await fillFromSeries(source, { start, step }, length, count, out.subarray(at));
+      if (!read.ok) return read;
+      at += count * length;
+      continue;
     }
-    return succeed(undefined);
-  }
-  for (const start of runs.starts) {
-    const first = group[0];
-    const last = group.at(-1);
-    const together =
-      first === undefined ||
-      last === undefined ||
-      (start - (last + length) <= smallGap && start + length - first <= window);
-    if (!together) {
+    const first = group[0] ?? start;
+    const last = group.at(-1) ?? start;
+    if (start - (last + length) > smallGap || start + length - first > window) {
       const flushed = await flush();
       if (!flushed.ok) return flushed;
     }
@@ -147,8 +143,27 @@ async function fillFrom(source: Source, runs: ByteRuns, out: Uint8Array): Promis
   return flush();
 }
 
-function copy(from: Uint8Array, start: number, length: number, out: Uint8Array, at: number): void {
-  // for a few bytes a loop is several times faster than a view and a copy of it
-  if (length <= 32) for (let i = 0; i < length; i++) out[at + i] = from[start + i]!;
-  else out.set(from.subarray(start, start + length), at);
+async function fillFromSeries(
+  source: Source,
+  { start, step }: Series,
+  length: number,
+  count: number,
+  out: Uint8Array,
+): Promise<Result<void>> {
+  const near = step - length <= smallGap;
+  const most = near && step > 0 ? Math.max(1, Math.floor((window - length) / step) + 1) : 1;
+  for (let done = 0; done < count; done += most) {
+    const runs = Math.min(most, count - done);
+    const first = start + done * step;
+    const end = first + (runs - 1) * step + length;
+    // a run longer than the window, which is then alone, is read in pieces
+    for (let from = first; from < end; from += window) {
+      const bytes = await readExactly(source, from, Math.min(window, end - from));
+      if (!bytes.ok) return bytes;
+      const at = done * length + from - first;
+      if (runs === 1) out.set(bytes.value, at);
+      else copyRuns(bytes.value, { start: 0, step }, out, { start: at, step: length }, length, runs);
+    }
+  }
+  return succeed(undefined);
 }

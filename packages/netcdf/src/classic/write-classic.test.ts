@@ -205,6 +205,16 @@ test("chunks are bounded, and large records are read back", async () => {
   expect(await contentOf(read)).toEqual(await contentOf(dataset));
 });
 
+test("a variable longer than what is read at once is read back", async () => {
+  const data = Float64Array.from({ length: 700_000 }, (_, i) => Math.sqrt(i));
+  const dataset = memoryDataset({
+    dimensions: [{ name: "x", length: data.length }],
+    variables: [{ name: "v", type: "double", dimensions: ["x"], data }],
+  });
+  const read = unwrap(await openDataset(unwrap(await classicBytes(dataset, { version: 5 }))));
+  expect(await contentOf(read)).toEqual(await contentOf(dataset));
+});
+
 test("many small records are read back", async () => {
   const records = 200_000; // several batches of records
   const dataset = memoryDataset({

@@ -3,6 +3,7 @@ import { type Result, succeed } from "../problem.ts";
 import { contiguousSlabs, sizeOf } from "../slab.ts";
 import { bytesPerValue, isArrayOf } from "../types.ts";
 import { bytesOf, swapToBigEndian } from "./byte-order.ts";
+import { copyRuns } from "./copy-runs.ts";
 import type { ClassicVersion } from "./format.ts";
 import { type FilePlan, type PlannedVariable, planFile } from "./plan-file.ts";
 
@@ -102,7 +103,7 @@ async function writeRecords(dataset: Dataset, plan: FilePlan, out: Chunks): Prom
       const slab = { start: [first, ...inner.map(() => 0)], count: [many, ...inner] };
       const rows = await storedBytes(dataset, variable.name, slab);
       if (!rows.ok) return rows;
-      interleave(rows.value, bytes, chunk, offset, stride);
+      copyRuns(rows.value, { start: 0, step: bytes }, chunk, { start: offset, step: stride }, bytes, many);
       if (padding.length > 0)
         for (let at = offset + bytes; at < chunk.length; at += stride) chunk.set(padding, at);
       offset += bytes + padding.length;
@@ -110,23 +111,6 @@ async function writeRecords(dataset: Dataset, plan: FilePlan, out: Chunks): Prom
     await out.push(chunk);
   }
   return succeed(undefined);
-}
-
-/** Copies rows of `bytes` bytes to places that are `stride` bytes apart. */
-function interleave(rows: Uint8Array, bytes: number, out: Uint8Array, offset: number, stride: number): void {
-  if (bytes > 32) {
-    for (let from = 0, to = offset; from < rows.length; from += bytes, to += stride)
-      out.set(rows.subarray(from, from + bytes), to);
-  } else if (bytes % 4 === 0 && stride % 4 === 0 && offset % 4 === 0) {
-    const words = new Uint32Array(rows.buffer, rows.byteOffset, rows.byteLength >>> 2);
-    const target = new Uint32Array(out.buffer, out.byteOffset, out.byteLength >>> 2);
-    const width = bytes >>> 2;
-    for (let from = 0, to = offset >>> 2; from < words.length; from += width, to += stride >>> 2)
-      for (let i = 0; i < width; i++) target[to + i] = words[from + i]!;
-  } else {
-    for (let from = 0, to = offset; from < rows.length; from += bytes, to += stride)
-      for (let i = 0; i < bytes; i++) out[to + i] = rows[from + i]!;
-  }
 }
 
 /** Values of a slab as big-endian bytes of a new buffer. */

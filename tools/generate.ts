@@ -11,6 +11,7 @@ import { existsSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { generateContractTypes } from "./generators/contract-types.ts";
+import { generateStandardNames, generateWordLists } from "./generators/vocabularies.ts";
 
 interface Generator {
   readonly name: string;
@@ -38,6 +39,8 @@ const generators: readonly Generator[] = [
     needs: { paths: ["/usr/share/xml/udunits/udunits2.xml"], from: "Debian package libudunits2-data" },
     run: script("python3", "tools/make_units_table.py"),
   },
+  { name: "standard-names", run: generateStandardNames },
+  { name: "word-lists", run: generateWordLists },
 ];
 
 async function main(args: readonly string[]): Promise<number> {

@@ -170,6 +170,11 @@ describe("spellings that people type", () => {
     expect(questioned.sort()).toEqual(["C", "F", "ppt"]);
   });
 
+  test("a misspelt name is told its like", () => {
+    const result = parseUnits("kg metter-3");
+    expect(!result.ok && result.problems[0].remedy).toBe("Perhaps meter or meters or metre.");
+  });
+
   test("the problem of an unknown unit carries it", () => {
     const result = parseUnits("deg C");
     expect(result).toMatchObject({ ok: false, problems: [{ code: "units/unknown", where: { column: 1 } }] });

@@ -1,7 +1,8 @@
 import { fail, type Result, succeed } from "../problem.ts";
+import { nearestNames } from "../text/nearest.ts";
 import { decimalFactor } from "./factor.ts";
 import { suggestUnits } from "./suggest.ts";
-import { lookupUnit } from "./table.ts";
+import { knownUnitWords, lookupUnit } from "./table.ts";
 import { readTimestamp } from "./timestamp.ts";
 import {
   divideUnits,
@@ -213,14 +214,23 @@ export function parseUnits(text: string): Result<Unit> {
     return succeed({ ...unit, text, parts: reader.parts });
   } catch (misread) {
     if (!(misread instanceof Misread)) throw misread;
-    const suggestion = suggestUnits(text);
+    const remedy = remedyFor(text, misread);
     return fail({
       code: `units/${misread.code}`,
       message: misread.message,
       where: { column: misread.at + 1 },
-      ...(suggestion ? { remedy: `Perhaps ${suggestion.units}: ${suggestion.because}.` } : {}),
+      ...(remedy === null ? {} : { remedy }),
     });
   }
+}
+
+function remedyFor(text: string, misread: Misread): string | null {
+  const suggestion = suggestUnits(text);
+  if (suggestion) return `Perhaps ${suggestion.units}: ${suggestion.because}.`;
+  const word = /^[A-Za-z_]{4,}/.exec(text.slice(misread.at))?.[0];
+  if (misread.code !== "unknown" || word === undefined) return null;
+  const near = nearestNames(word, knownUnitWords());
+  return near.length === 0 ? null : `Perhaps ${near.join(" or ")}.`;
 }
 
 /** A time counted from a moment, such as "days since 1970-01-01". */

@@ -117,8 +117,8 @@ export function lookupUnit(word: string, parse: ParseDefinition): FoundUnit | nu
   return null;
 }
 
-/** Names and symbols of the database without plurals and prefixes, for suggestions. */
+/** Names, plurals and symbols of the database without prefixes; names in lower case. */
 export function knownUnitWords(): readonly string[] {
   tables ??= unpack();
-  return [...tables.names.keys(), ...tables.symbols.keys()];
+  return [...tables.names.keys(), ...tables.symbols.keys()].filter((word) => !word.includes("\u00A0"));
 }

@@ -1,8 +1,9 @@
 import { requireRows } from "./column.ts";
 import { density } from "./density.ts";
 import { depthFromPressure } from "./depth.ts";
-import { halineContraction, thermalExpansion } from "./expansion.ts";
 import { gravityAtDepth, surfaceGravity } from "./gravity.ts";
+import { halineContraction } from "./haline-contraction.ts";
+import { thermalExpansion } from "./thermal-expansion.ts";
 import type { ValidityRange } from "./validity-range.ts";
 
 export const buoyancyFrequencySquaredRange: ValidityRange = {

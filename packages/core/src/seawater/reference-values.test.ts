@@ -8,8 +8,8 @@ import { density, sigma0 } from "./density.ts";
 import { densityEos80 } from "./density-eos80.ts";
 import { depthFromPressure, pressureFromDepth } from "./depth.ts";
 import { depthFromPressureUnesco } from "./depth-unesco.ts";
-import { halineContraction, thermalExpansion } from "./expansion.ts";
 import { freezingConservativeTemperature, freezingTemperature } from "./freezing-temperature.ts";
+import { halineContraction } from "./haline-contraction.ts";
 import { potentialTemperature0 } from "./potential-temperature.ts";
 import { practicalSalinity } from "./practical-salinity.ts";
 import { referenceSalinity } from "./reference-salinity.ts";
@@ -19,6 +19,7 @@ import { soundSpeedDelGrosso } from "./sound-speed-del-grosso.ts";
 import { specificConductance25, specificConductance25Pss78 } from "./specific-conductance.ts";
 import { spiciness0 } from "./spiciness.ts";
 import { temperatureFrom68 } from "./temperature-scale.ts";
+import { thermalExpansion } from "./thermal-expansion.ts";
 
 type Entry = {
   quantity: string;

@@ -10,6 +10,6 @@ export interface LookOutcome {
 
 /** What files hold as understood. Nothing is written. */
 export async function look(paths: readonly string[], options: RunOptions = {}): Promise<LookOutcome> {
-  const { exports, skipped, problems } = await readExports(paths, [], options);
+  const { exports, skipped, problems } = await readExports(paths, [], "as given", options);
   return { files: exports.map(({ understood }) => understood), skipped, problems };
 }

@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
-import { dirname, extname, relative, sep } from "node:path";
+import { dirname, extname, relative, resolve, sep } from "node:path";
 import { understandFile } from "@wherry/converter";
 import type { Problem } from "@wherry/core";
 import type { Answer, UnderstoodFile } from "@wherry/formats";
@@ -14,13 +14,9 @@ export interface RunOptions {
   readonly onProgress?: OnProgress;
 }
 
-/** An export with the bytes it was understood from. */
 export interface ReadExport {
   /** Where it was read. */
   readonly path: string;
-  /** How products and records call it: relative to the folder that holds all exports of the run. */
-  readonly name: string;
-  readonly bytes: Uint8Array;
   readonly understood: UnderstoodFile;
 }
 
@@ -39,22 +35,30 @@ const NO_EXPORTS = new Set(
     .concat(".nc", ".nc4", ".cdf"),
 );
 
-/** Reads and understands exports in the order of their names, so that every run meets them alike. */
+/**
+ * Reads and understands exports in the order of their names, so that every run meets them alike.
+ *
+ * @param naming what the casts call their source: the path as given, or, where it goes into products, the path
+ *               from the folder that holds all exports of the run
+ */
 export async function readExports(
   paths: readonly string[],
   answers: readonly Answer[],
+  naming: "as given" | "relative",
   { signal, onProgress }: RunOptions,
 ): Promise<ReadExports> {
   const found = await findFiles(paths);
   const problems: Problem[] = [...found.problems];
-  const wanted = found.files.filter((path) => paths.includes(path) || !NO_EXPORTS.has(extname(path).toLowerCase()));
+  const wanted = found.files.filter(
+    (path) => paths.includes(path) || !NO_EXPORTS.has(extname(path).toLowerCase()),
+  );
   const skipped = found.files.filter((path) => !wanted.includes(path));
   const home = commonFolder(wanted);
   const exports: ReadExport[] = [];
   for (const [index, path] of wanted.entries()) {
     signal?.throwIfAborted();
     onProgress?.(index, wanted.length, path);
-    const name = relative(home, path).split(sep).join("/");
+    const name = naming === "as given" ? path : relative(home, resolve(path)).split(sep).join("/");
     let bytes: Uint8Array;
     try {
       bytes = await readFile(path);
@@ -64,7 +68,7 @@ export async function readExports(
     }
     const sha256 = createHash("sha256").update(bytes).digest("hex");
     const understood = understandFile(bytes, name, { sha256, answers });
-    if (understood.ok) exports.push({ path, name, bytes, understood: understood.value });
+    if (understood.ok) exports.push({ path, understood: understood.value });
     else problems.push(...understood.problems);
   }
   return { exports, skipped, problems };
@@ -72,11 +76,9 @@ export async function readExports(
 
 /** The innermost folder that holds all files. */
 function commonFolder(files: readonly string[]): string {
-  const [first = ".", ...others] = files.map((file) => dirname(file).split(sep));
-  if (typeof first === "string") return first;
-  let length = first.length;
-  for (const parts of others) {
-    while (parts.slice(0, length).join(sep) !== first.slice(0, length).join(sep)) length--;
-  }
-  return first.slice(0, length).join(sep);
+  const [first, ...others] = files.map((file) => dirname(resolve(file)).split(sep));
+  if (first === undefined) return ".";
+  const isShared = (part: string, index: number) => others.every((parts) => parts[index] === part);
+  const end = first.findIndex((part, index) => !isShared(part, index));
+  return (end < 0 ? first : first.slice(0, end)).join(sep) || sep;
 }

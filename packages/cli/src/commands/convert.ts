@@ -1,5 +1,5 @@
 import { convert, PRODUCTS, type Product, TARGETS } from "@wherry/survey";
-import { Command, InvalidArgumentError } from "commander";
+import { Command, InvalidArgumentError, Option } from "commander";
 import type { Context } from "../command.ts";
 import { Exit, worst } from "../exit.ts";
 import { convertText } from "./convert-text.ts";
@@ -23,11 +23,6 @@ function parseProducts(text: string): readonly Product[] {
   });
 }
 
-function parseTarget(text: string): string {
-  if (!TARGETS.includes(text)) throw new InvalidArgumentError(`Choose from ${TARGETS.join(", ")}.`);
-  return text;
-}
-
 export function convertCommand({ terminal, version, signal, finish }: Context): Command {
   return new Command("convert")
     .summary("turn raw casts into archive products")
@@ -39,7 +34,9 @@ export function convertCommand({ terminal, version, signal, finish }: Context): 
     .requiredOption("-o, --out <folder>", "folder to make for the result")
     .option("--products <list>", "which products, by commas", parseProducts, PRODUCTS)
     .option("--per-cast", "one file per cast instead of one per survey", false)
-    .option("--target <name>", "what the data set is meant for", parseTarget, "general")
+    .addOption(
+      new Option("--target <name>", "what the data set is meant for").choices(TARGETS).default("general"),
+    )
     .option("--created <time>", "date of writing, instead of the sheet's")
     .option("--force", "replace a finished result", false)
     .option("--json", "write one JSON document to standard output", false)

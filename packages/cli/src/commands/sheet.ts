@@ -1,7 +1,8 @@
-import { checkSheet, makeSheet } from "@wherry/survey";
-import { Command } from "commander";
+import { checkSheet, makeSheet, TARGETS } from "@wherry/survey";
+import { Command, Option } from "commander";
 import type { Context } from "../command.ts";
-import { Exit } from "../exit.ts";
+import { Exit, type ExitCode } from "../exit.ts";
+import type { Terminal } from "../terminal.ts";
 
 interface Options {
   readonly out?: string;
@@ -21,30 +22,17 @@ export function sheetCommand({ terminal, now, signal, finish }: Context): Comman
     .option("-o, --out <file>", "the sheet to write")
     .option("--id <id>", "id of the survey, which begins the names of its products")
     .option("--check <sheet>", "a sheet to look through instead of writing one")
-    .option("--target <name>", "what the data set is meant for", "general")
+    .addOption(
+      new Option("--target <name>", "what the data set is meant for").choices(TARGETS).default("general"),
+    )
     .option("--force", "replace a sheet that exists", false)
     .addHelpText(
       "after",
       "\nExamples:\n  $ wherry sheet exports/ --out survey.yaml\n  $ wherry sheet --check survey.yaml --target general",
     )
     .action(async (paths: string[], options: Options, command: Command) => {
-      if (options.check !== undefined) {
-        const result = await checkSheet(options.check, options.target);
-        if (!result.ok) {
-          result.problems.forEach(terminal.problem);
-          return finish(
-            result.problems.some(({ code }) => code.startsWith("io/")) ? Exit.unreadable : Exit.usage,
-          );
-        }
-        for (const { message, remedy } of result.value)
-          terminal.out(`- ${message}${remedy ? ` ${remedy}` : ""}\n`);
-        terminal.out(
-          result.value.length === 0
-            ? `${options.check}: complete for the target ${options.target}\n`
-            : `${options.check}: ${result.value.length} facts are still missing for the target ${options.target}\n`,
-        );
-        return finish(result.value.length === 0 ? Exit.clean : Exit.findings);
-      }
+      if (options.check !== undefined)
+        return finish(await lookThrough(options.check, options.target, terminal));
       if (paths.length === 0)
         command.error("error: name the exports that the sheet is for, or --check a sheet");
       if (options.out === undefined) command.error("error: say with --out where the sheet goes");
@@ -62,4 +50,23 @@ export function sheetCommand({ terminal, now, signal, finish }: Context): Comman
       terminal.out(`next: fill in what is marked there, then wherry sheet --check ${out}\n`);
       finish(problems.length > 0 ? Exit.unreadable : questions > 0 ? Exit.usage : Exit.clean);
     });
+}
+
+/** Says what a sheet still lacks. Only what the target insists on gives exit status 1. */
+async function lookThrough(path: string, target: string, terminal: Terminal): Promise<ExitCode> {
+  const result = await checkSheet(path);
+  if (!result.ok) {
+    result.problems.forEach(terminal.problem);
+    return result.problems.some(({ code }) => code.startsWith("io/")) ? Exit.unreadable : Exit.usage;
+  }
+  result.warnings.forEach(terminal.problem);
+  for (const { level, key, message, remedy } of result.value)
+    terminal.out(`${level.padEnd(8)} ${key}: ${message}\n         ${remedy}\n`);
+  const count = result.value.length;
+  terminal.out(
+    count === 0
+      ? `${path}: nothing is missing for the target ${target}\n`
+      : `${path}: ${count} ${count === 1 ? "fact is" : "facts are"} still missing for the target ${target}\n`,
+  );
+  return result.value.some(({ level }) => level === "error") ? Exit.findings : Exit.clean;
 }

@@ -1,0 +1,173 @@
+import { readFile, writeFile } from "node:fs/promises";
+import { basename, join, resolve } from "node:path";
+import type { SurveySheet } from "@wherry/contracts";
+import {
+  completeSheet,
+  completeSheetText,
+  type HeldCast,
+  type ProductKind,
+  processingRecord,
+  processingText,
+  readSheet,
+} from "@wherry/converter";
+import { fail, type Problem, parseIsoTime, type Result, succeed } from "@wherry/core";
+import { holdBack, type OpenQuestion } from "./hold-back.ts";
+import { isIoError, problemFromIo } from "./problem-from-io.ts";
+import { processSurvey } from "./process-survey.ts";
+import { beginResult } from "./result-folder.ts";
+import { type RunOptions, readExports } from "./understand-files.ts";
+import { keepOriginals, writeProducts } from "./write-products.ts";
+
+export const PRODUCTS = ["full", "binned", "series", "csv"] as const;
+export type Product = (typeof PRODUCTS)[number];
+
+/** What a data set can be meant for. */
+export const TARGETS: readonly string[] = ["general"];
+
+export interface ConvertOptions extends RunOptions {
+  readonly sheet: string;
+  readonly out: string;
+  readonly products: readonly Product[];
+  readonly perCast: boolean;
+  /** Moment of writing, ISO 8601 UTC, instead of the sheet's. */
+  readonly created?: string;
+  /** Replace a finished result. */
+  readonly force: boolean;
+  /** Version of the program. */
+  readonly version: string;
+}
+
+export interface Converted {
+  readonly out: string;
+  /** Files written, as they stand in `out`. */
+  readonly files: readonly string[];
+  readonly casts: number;
+  readonly held: readonly HeldCast[];
+  /** Open questions of the casts held back, with the line that answers each. */
+  readonly questions: readonly OpenQuestion[];
+  /** Damage in the sources: what was kept and what was not. */
+  readonly findings: readonly Problem[];
+  /** Ids of casts that the sheet did not list; the copy of the sheet in `out` does. */
+  readonly added: readonly string[];
+  /** Files of folders that by their kind are no exports. */
+  readonly skipped: readonly string[];
+}
+
+/**
+ * Raw casts to archive products. Everything is written into a hidden sibling of `out`, which gets its name when
+ * all is done.
+ *
+ * @throws AbortError if the run is interrupted; nothing is left then
+ */
+export async function convert(paths: readonly string[], options: ConvertOptions): Promise<Result<Converted>> {
+  const sheet = await readSheetFile(options.sheet);
+  if (!sheet.ok) return sheet;
+  const created = writingMoment(options, sheet.value.sheet.created);
+  if (!created.ok) return created;
+  const result = await beginResult(options.out, options.force);
+  if (!result.ok) return result;
+  try {
+    const converted = await convertInto(result.value.building, paths, sheet.value, created.value, options);
+    options.signal?.throwIfAborted();
+    // With every cast held back there is no result yet, and the answers must find the way free.
+    if (converted.ok && converted.value.casts > 0) await result.value.finish();
+    else await result.value.abandon();
+    return converted;
+  } catch (error) {
+    await result.value.abandon();
+    if (isIoError(error)) return fail(problemFromIo(error, options.out));
+    throw error;
+  }
+}
+
+interface SheetFile {
+  readonly text: string;
+  readonly sheet: SurveySheet;
+  readonly warnings: readonly Problem[];
+}
+
+async function readSheetFile(path: string): Promise<Result<SheetFile>> {
+  try {
+    const text = await readFile(path, "utf8");
+    const read = readSheet(text, path);
+    return read.ok ? succeed({ text, sheet: read.value, warnings: read.warnings }) : read;
+  } catch (error) {
+    return fail(problemFromIo(error, path));
+  }
+}
+
+function writingMoment({ created, sheet }: ConvertOptions, inSheet: string | undefined): Result<string> {
+  const moment = created ?? inSheet;
+  if (moment === undefined)
+    return fail({
+      code: "sheet/created-missing",
+      message:
+        "the sheet does not say when the data set was made, and dates of writing are never taken from the clock",
+      where: { file: sheet },
+      remedy: "Add a line such as created: 2026-01-31T12:00:00Z, or give --created.",
+    });
+  if (Number.isNaN(parseIsoTime(moment)))
+    return fail({
+      code: "sheet/created-malformed",
+      message: `${moment} is not a moment in UTC`,
+      where: { file: sheet },
+      remedy: "Write it as 2026-01-31T12:00:00Z.",
+    });
+  return succeed(moment);
+}
+
+async function convertInto(
+  folder: string,
+  paths: readonly string[],
+  { text, sheet, warnings }: SheetFile,
+  created: string,
+  options: ConvertOptions,
+): Promise<Result<Converted>> {
+  const read = await readExports(paths, sheet.answers ?? [], "relative", options);
+  const [unreadable, ...others] = read.problems;
+  if (unreadable) return fail(unreadable, ...others);
+  const files = read.exports.map(({ understood }) => understood);
+  const completed = completeSheet(
+    sheet,
+    files.flatMap(({ casts }) => casts),
+    options.sheet,
+  );
+  const { ready, held, questions } = holdBack(files, completed.casts);
+  const { casts, layers, recipe } = processSurvey(completed.sheet, ready, options);
+  const software = `wherry ${options.version}`;
+  const written = await writeProducts(
+    folder,
+    {
+      casts,
+      layers,
+      context: { sheet: completed.sheet, created, software, standardNames: "CF Standard Name Table v83" },
+      products: new Set(options.products.filter((product): product is ProductKind => product !== "csv")),
+      perCast: options.perCast,
+    },
+    options.products.includes("csv"),
+    options.signal,
+  );
+  if (!written.ok) return written;
+  const record = `${sheet.survey.id}_processing.json`;
+  await writeFile(join(folder, record), processingText(processingRecord(casts, recipe, software, held)));
+  const copy = basename(options.sheet);
+  await writeFile(join(folder, copy), completeSheetText(text, completed.added));
+  const kept = await keepOriginals(
+    folder,
+    read.exports.map(({ path, understood }) => ({ path, name: understood.path, sha256: understood.sha256 })),
+  );
+  if (!kept.ok) return kept;
+  return succeed(
+    {
+      out: options.out,
+      files: casts.length === 0 ? [] : [...written.value, record, copy, "original/"],
+      casts: casts.length,
+      held,
+      questions,
+      findings: files.flatMap(({ findings }) => findings),
+      added: completed.added.map(({ id }) => id),
+      skipped: read.skipped.filter((path) => resolve(path) !== resolve(options.sheet)),
+    },
+    [...warnings, ...completed.warnings],
+  );
+}

@@ -1,0 +1,64 @@
+import { readFile, rename, rm, stat, writeFile } from "node:fs/promises";
+import { basename, dirname, extname, join } from "node:path";
+import { checkSheet as lacksOf, readSheet, type SheetLack, writeSheet } from "@wherry/converter";
+import { fail, formatIsoTime, type Problem, type Result, succeed } from "@wherry/core";
+import { problemFromIo } from "./problem-from-io.ts";
+import { type RunOptions, readExports } from "./understand-files.ts";
+
+export interface SheetOptions extends RunOptions {
+  readonly out: string;
+  /** Id of the survey; the sheet's name without its ending unless given. */
+  readonly id?: string;
+  /** Epoch seconds. */
+  readonly now: number;
+  /** Replace a sheet that exists. */
+  readonly force: boolean;
+}
+
+export interface MadeSheet {
+  readonly casts: number;
+  readonly questions: number;
+  /** Files that hold no casts; the sheet was written without them. */
+  readonly problems: readonly Problem[];
+}
+
+/** Writes a survey sheet filled with what files tell. */
+export async function makeSheet(paths: readonly string[], options: SheetOptions): Promise<Result<MadeSheet>> {
+  const { out, now, force } = options;
+  if (!force && (await stat(out).then(Boolean, () => false)))
+    return fail({
+      code: "result/sheet-exists",
+      message: `${out} exists already`,
+      where: { file: out },
+      remedy: "Name another file, or add --force to replace it.",
+    });
+  const { exports, problems } = await readExports(paths, [], "relative", options);
+  const [first, ...others] = problems;
+  if (exports.length === 0 && first) return fail(first, ...others);
+  const files = exports.map(({ understood }) => understood);
+  const surveyId = options.id ?? basename(out, extname(out));
+  const text = writeSheet(files, { created: formatIsoTime(now), surveyId });
+  const part = join(dirname(out), `.${basename(out)}.wherry-part`);
+  try {
+    await writeFile(part, text);
+    await rename(part, out);
+  } catch (error) {
+    await rm(part, { force: true });
+    return fail(problemFromIo(error, out));
+  }
+  return succeed({
+    casts: files.reduce((sum, { casts }) => sum + casts.length, 0),
+    questions: files.reduce((sum, { questions }) => sum + questions.length, 0),
+    problems,
+  });
+}
+
+/** What a sheet still lacks for the target, most important first. */
+export async function checkSheet(path: string): Promise<Result<readonly SheetLack[]>> {
+  try {
+    const sheet = readSheet(await readFile(path, "utf8"), path);
+    return sheet.ok ? succeed(lacksOf(sheet.value), sheet.warnings) : sheet;
+  } catch (error) {
+    return fail(problemFromIo(error, path));
+  }
+}

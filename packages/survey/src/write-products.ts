@@ -1,0 +1,81 @@
+import { createHash } from "node:crypto";
+import { mkdir, open, readFile, writeFile } from "node:fs/promises";
+import { dirname, join } from "node:path";
+import { csvProduct, type SurveyInput, surveyProducts } from "@wherry/converter";
+import { fail, type Result, succeed } from "@wherry/core";
+import { type Dataset, writeClassic } from "@wherry/netcdf";
+
+/** Bytes above which offsets no longer fit CDF-1; well below its limit of 2 GiB. */
+const LARGE = 2 ** 31 - 2 ** 20;
+
+/**
+ * Writes the data sets of a survey into a folder, each as NetCDF and, if wanted, as CSV with its metadata.
+ *
+ * @returns names of the files written
+ * @throws the system's error if the disk refuses
+ */
+export async function writeProducts(
+  folder: string,
+  survey: SurveyInput,
+  withCsv: boolean,
+  signal?: AbortSignal,
+): Promise<Result<string[]>> {
+  const names: string[] = [];
+  for (const { stem, dataset } of surveyProducts(survey)) {
+    signal?.throwIfAborted();
+    const written = await writeNetcdf(join(folder, `${stem}.nc`), dataset);
+    if (!written.ok) return written;
+    names.push(`${stem}.nc`);
+    if (!withCsv) continue;
+    const { csv, metadata } = await csvProduct(dataset, `${stem}.csv`);
+    await writeFile(join(folder, `${stem}.csv`), csv);
+    await writeFile(join(folder, `${stem}.csv-metadata.json`), metadata);
+    names.push(`${stem}.csv`, `${stem}.csv-metadata.json`);
+  }
+  return succeed(names);
+}
+
+async function writeNetcdf(path: string, dataset: Dataset): Promise<Result<void>> {
+  const handle = await open(path, "wx");
+  try {
+    const written = await writeClassic(
+      dataset,
+      { version: sizeOf(dataset) < LARGE ? 1 : 2 },
+      async (chunk) => {
+        for (let done = 0; done < chunk.length; ) done += (await handle.write(chunk, done)).bytesWritten;
+      },
+    );
+    return written.ok ? succeed(undefined) : fail(...written.problems);
+  } finally {
+    await handle.close();
+  }
+}
+
+/** Bytes of the data at eight bytes a value, which no type exceeds. */
+const sizeOf = (dataset: Dataset): number =>
+  [...dataset.variables.values()].reduce((sum, { shape }) => sum + 8 * shape.reduce((a, b) => a * b, 1), 0);
+
+export interface Original {
+  readonly path: string;
+  readonly name: string;
+  readonly sha256: string;
+}
+
+/** The source files byte for byte, in folders as they came; refused if one is not what was understood. */
+export async function keepOriginals(folder: string, originals: readonly Original[]): Promise<Result<void>> {
+  for (const { path, name, sha256 } of originals) {
+    const bytes = await readFile(path);
+    if (createHash("sha256").update(bytes).digest("hex") !== sha256) {
+      return fail({
+        code: "io/changed",
+        message: `${path} changed while the survey was converted`,
+        where: { file: path },
+        remedy: "Run the command again when the file is at rest.",
+      });
+    }
+    const target = join(folder, "original", name);
+    await mkdir(dirname(target), { recursive: true });
+    await writeFile(target, bytes);
+  }
+  return succeed(undefined);
+}

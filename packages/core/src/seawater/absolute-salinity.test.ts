@@ -73,6 +73,16 @@ describe("grid of the TEOS-10 library", () => {
   });
 });
 
+test("random places at coasts, in Central America and about the Baltic (TEOS-10 library)", () => {
+  const { points } = readJson("anomaly-ratio-points.json") as { points: number[][] };
+  expect(points.length).toBeGreaterThan(2000);
+  const far = points.filter(([lon, lat, p, SP, ratio, SA]) => {
+    const ratioIsNear = Math.abs(anomalyRatio(p!, lon!, lat!) - ratio!) <= 6e-10;
+    return !(ratioIsNear && Math.abs(absoluteSalinity(SP!, p!, lon!, lat!) - SA!) <= 5e-8);
+  });
+  expect(far).toEqual([]);
+});
+
 describe("places", () => {
   test("Baltic: fresh river water has 0.087 g kg-1 (Feistel et al. 2010)", () => {
     expect(absoluteSalinityRule(20, 59)).toBe("baltic");

@@ -81,7 +81,8 @@ function findRun(
     direction === 1 ? values.subarray(0, looked) : values.subarray(rows - looked);
   const level = median(part(conductivity));
   const reading = median(part(pressure));
-  const wet = conductivity.filter((_, k) => pressure[k]! > reading + parameters.waterBelow);
+  const wet = conductivity.slice();
+  for (let k = 0; k < rows; k++) if (!(pressure[k]! > reading + parameters.waterBelow)) wet[k] = Number.NaN;
   const freshest = quantile(wet, 0.05);
   const atRest = robustSd(part(pressure)) <= Math.max(3 * noise, parameters.restless);
   const isAir =

@@ -1,3 +1,5 @@
+import { Flag } from "../quality/flag.ts";
+import { flagsFor } from "../quality/flags-of-test.ts";
 import type { Cast, Column } from "./cast.ts";
 import { withColumns } from "./change.ts";
 
@@ -10,7 +12,7 @@ export function computedColumn(
 ): Column {
   return {
     ...fields,
-    flags: Uint8Array.from(fields.values, (value) => (Number.isNaN(value) ? 9 : 2)),
+    flags: flagsFor(fields.values, Flag.notEvaluated),
     source: null,
     sourceFlags: null,
     tests: new Map(),

@@ -6,7 +6,7 @@ export interface SegmentationParameters {
   readonly shallowLimits: readonly [number, number];
   /** The band above the largest pressure in which the bottom stop lies, dbar. */
   readonly bottomBand: number;
-  /** The downcast starts where the gain over this time … */
+  /** The downcast starts where the gain over this time (or half of the way down, if that is less) … */
   readonly startSeconds: number;
   /** … exceeds this part of what the mean lowering speed would give. */
   readonly startPart: number;
@@ -108,11 +108,14 @@ export function findDescent(
   // back from the last shallow row to where the package was not yet on its way
   let downFrom = Number.isNaN(speed) ? deepestRow : from;
   if (!Number.isNaN(speed)) {
-    const fewest = parameters.startPart * parameters.startSeconds * speed;
+    // in a few metres of water the way down is over before the full time has passed
+    const wayDown = (band - s[from]!) / speed;
+    const window = Math.min(parameters.startSeconds, wayDown / 2);
+    const fewest = parameters.startPart * window * speed;
     let ahead = downFrom;
-    while (ahead < wetTo && seconds[ahead]! < seconds[downFrom]! + parameters.startSeconds) ahead++;
+    while (ahead < wetTo && seconds[ahead]! < seconds[downFrom]! + window) ahead++;
     for (let k = downFrom; k >= wetFrom; k--) {
-      while (ahead > k + 1 && seconds[ahead - 1]! >= seconds[k]! + parameters.startSeconds) ahead--;
+      while (ahead > k + 1 && seconds[ahead - 1]! >= seconds[k]! + window) ahead--;
       if (s[ahead]! - s[k]! < fewest) {
         downFrom = k + 1;
         break;

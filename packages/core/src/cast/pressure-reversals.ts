@@ -43,7 +43,8 @@ export function flagReversals(cast: Cast, parameters: ReversalParameters): Cast 
   const result = flagsFor(pressure, Flag.notEvaluated);
   const tolerance = parameters.noiseFactor * noise;
 
-  const going = Float64Array.from(down, (k) => w[k]!).filter((speed) => speed > 0);
+  const going = new Float64Array(down.length);
+  for (let r = 0; r < going.length; r++) going[r] = w[down[r]!]! > 0 ? w[down[r]!]! : Number.NaN;
   const usual = median(going);
   // noise of a slope through the n rows of one second, 1 / interval rows a second
   const speedNoise = (noise / times.interval) * Math.sqrt(12 / (n * (n * n - 1)));

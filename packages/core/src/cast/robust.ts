@@ -9,19 +9,52 @@ export function median(values: Float64Array): number {
  * @param fraction 0 (smallest) to 1 (largest)
  */
 export function quantile(values: Float64Array, fraction: number): number {
-  const sorted = values.filter((value) => !Number.isNaN(value)).sort();
-  if (sorted.length === 0) return Number.NaN;
-  const place = fraction * (sorted.length - 1);
+  const kept = new Float64Array(values.length);
+  let count = 0;
+  for (let k = 0; k < values.length; k++) if (!Number.isNaN(values[k]!)) kept[count++] = values[k]!;
+  if (count === 0) return Number.NaN;
+  const place = fraction * (count - 1);
   const below = Math.floor(place);
-  const low = sorted[below]!;
-  const high = sorted[Math.min(below + 1, sorted.length - 1)]!;
+  const low = select(kept, count, below);
+  if (place === below) return low;
+  // all that is right of the selected rank is at least as large
+  let high = Number.POSITIVE_INFINITY;
+  for (let k = below + 1; k < count; k++) high = Math.min(high, kept[k]!);
   return low + (place - below) * (high - low);
+}
+
+/** Value of the given rank among the first `count` values (Hoare's selection); reorders them. */
+function select(values: Float64Array, count: number, rank: number): number {
+  let from = 0;
+  let to = count - 1;
+  while (from < to) {
+    const pivot = values[(from + to) >> 1]!;
+    let i = from;
+    let j = to;
+    while (i <= j) {
+      while (values[i]! < pivot) i++;
+      while (values[j]! > pivot) j--;
+      if (i <= j) {
+        const swapped = values[i]!;
+        values[i] = values[j]!;
+        values[j] = swapped;
+        i++;
+        j--;
+      }
+    }
+    if (rank <= j) to = j;
+    else if (rank >= i) from = i;
+    else break;
+  }
+  return values[rank]!;
 }
 
 /** Standard deviation of white noise with the same median absolute deviation: median(|x - median|) / 0.6745. */
 export function robustSd(values: Float64Array): number {
   const centre = median(values);
-  return median(values.map((value) => Math.abs(value - centre))) / 0.6745;
+  const off = new Float64Array(values.length);
+  for (let k = 0; k < off.length; k++) off[k] = Math.abs(values[k]! - centre);
+  return median(off) / 0.6745;
 }
 
 /**

@@ -19,6 +19,18 @@ export interface RowTimes {
  */
 export function rowTimes(elapsed: Float64Array | null): RowTimes | null {
   if (elapsed === null) return null;
+  let found = known.get(elapsed);
+  if (found === undefined) {
+    found = spread(elapsed);
+    known.set(elapsed, found);
+  }
+  return found;
+}
+
+/** Every step of a cast asks for the times of the same array, which nobody changes. */
+const known = new WeakMap<Float64Array, RowTimes | null>();
+
+function spread(elapsed: Float64Array): RowTimes | null {
   const rows = elapsed.length;
   const seconds = new Float64Array(rows);
   const anchors = new Int32Array(rows);

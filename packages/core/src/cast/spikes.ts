@@ -1,9 +1,10 @@
-import { judgedRuns, judgeRuns } from "../quality/judged-rows.ts";
+import { countCaught } from "../quality/flags-of-test.ts";
+import { judgedMask, judgedRuns, judgeRuns } from "../quality/judged-rows.ts";
 import { type SpikeReturnLimits, spikeReturn } from "../quality/spike-return.ts";
 import { bridge } from "./bridge.ts";
 import type { Cast, Column, StepRecord } from "./cast.ts";
 import { skipped, withColumns, withStep, withTest } from "./change.ts";
-import { pressureNoise, quantile } from "./robust.ts";
+import { median, pressureNoise } from "./robust.ts";
 import { rowTimes } from "./row-times.ts";
 
 /** Parameters of the rule spike_return for a cast; null floors switch it off for a quantity. */
@@ -52,7 +53,7 @@ export function flagSpikes(cast: Cast, names: readonly string[], parameters: Des
             spikeReturn(x!, q!, limits),
           );
     judged.push(withTest(column, "spike_return", result));
-    counts[name] = result.reduce((sum, flag) => sum + (flag === 3 || flag === 4 ? 1 : 0), 0);
+    counts[name] = countCaught(result);
     floors[`${name}.floor`] = limits.floor;
     floors[`${name}.spacingFloor`] = limits.spacingFloor;
     if (limits.badAbove !== null) floors[`${name}.badAbove`] = limits.badAbove;
@@ -72,12 +73,11 @@ export function flagSpikes(cast: Cast, names: readonly string[], parameters: Des
 /** 1 for rows whose pressure is a spike by the test already run; all 0 if it has not run. */
 export function pressureSpikes(cast: Cast): Uint8Array {
   const result = cast.columns.get("pressure")?.tests.get("spike_return");
-  return Uint8Array.from({ length: cast.rows }, (_, k) =>
-    result !== undefined && isSpike(result[k]!) ? 1 : 0,
-  );
+  const spikes = new Uint8Array(cast.rows);
+  if (result !== undefined)
+    for (let k = 0; k < spikes.length; k++) spikes[k] = result[k] === 3 || result[k] === 4 ? 1 : 0;
+  return spikes;
 }
-
-const isSpike = (flag: number): boolean => flag === 3 || flag === 4;
 
 /** Time for pressure and for series; pressure with its spikes bridged for the rest. Null where unknown. */
 function coordinateFor(cast: Cast, name: string): Float64Array | null {
@@ -120,9 +120,8 @@ function limitsFor(
 }
 
 function medianOfRuns(cast: Cast, values: Float64Array): number {
-  const rows = judgedRuns(cast.segments).flatMap((run) => [...run.rows]);
-  return quantile(
-    Float64Array.from(rows, (k) => values[k]!),
-    0.5,
-  );
+  const judged = values.slice();
+  const mask = judgedMask(cast.rows, judgedRuns(cast.segments));
+  for (let k = 0; k < judged.length; k++) if (mask[k] === 0) judged[k] = Number.NaN;
+  return median(judged);
 }

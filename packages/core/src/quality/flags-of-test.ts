@@ -9,3 +9,11 @@ export function flagsFor(values: Float64Array, otherwise: Flag): Uint8Array {
   for (let k = 0; k < values.length; k++) if (Number.isNaN(values[k]!)) flags[k] = Flag.missing;
   return flags;
 }
+
+/** Number of rows that a test called questionable or bad. */
+export function countCaught(result: Uint8Array): number {
+  let count = 0;
+  for (let k = 0; k < result.length; k++)
+    if (result[k] === Flag.questionable || result[k] === Flag.bad) count++;
+  return count;
+}

@@ -7,6 +7,7 @@ import { aggregate } from "./aggregate.ts";
 import { densityInversion } from "./density-inversion.ts";
 import { densityInversionLayers } from "./density-inversion-layers.ts";
 import { Flag } from "./flag.ts";
+import { countCaught } from "./flags-of-test.ts";
 import { flatLine } from "./flat-line.ts";
 import { freezingPoint } from "./freezing-point.ts";
 import { gap } from "./gap.ts";
@@ -161,14 +162,13 @@ function recordFor(
   for (const [name, column] of columns)
     for (const [test, result] of column.tests) {
       if (test === "inputs") continue;
-      const caught = result.reduce((sum, flag) => sum + (flag === 3 || flag === 4 ? 1 : 0), 0);
+      const caught = countCaught(result);
       if (caught > 0) counts[`${name}.${test}`] = caught;
     }
   const times = rowTimes(cast.elapsed);
   const longest = parameters.preset.longestGap.value;
   if (times !== null && cast.elapsed !== null) {
-    const gaps = gap(cast.elapsed, longest * times.interval, 3);
-    counts.timeGaps = gaps.reduce((sum, flag) => sum + (flag === Flag.questionable ? 1 : 0), 0);
+    counts.timeGaps = countCaught(gap(cast.elapsed, longest * times.interval, 3));
   }
   return {
     step: "quality tests",

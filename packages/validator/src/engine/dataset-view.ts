@@ -106,8 +106,10 @@ export class DatasetView {
   /** Whether a variable has a dimension beyond that of the features; with ragged arrays, that of the samples. */
   isSampled(variable: VariableView): boolean {
     const { links, instance, form } = this.layout;
-    const finest = links.filter(({ from }) => !links.some(({ to }) => to === from));
-    if (finest.length > 0) return finest.some(({ from }) => variable.dimensions.includes(from));
+    if (links.length > 0) {
+      const features = new Set(links.map(({ to }) => to));
+      return variable.dimensions.some((dimension) => !features.has(dimension));
+    }
     if (form === "single" || form === "point" || form === "none") return variable.dimensions.length > 0;
     return variable.dimensions.some((dimension) => dimension !== instance);
   }

@@ -13,20 +13,24 @@ const isPosition = (variable: VariableView): boolean =>
     POSITION_NAMES.includes(variable.text("standard_name") ?? "") ||
     variable.has("axis"));
 
-/** Positions within reach of a variable whose kind it lacks; a kind counts as soon as one coordinate has it. */
-function unnamed(
-  dataset: DatasetView,
-  variable: VariableView,
-  positions: readonly VariableView[],
-): VariableView[] {
+/** Positions within reach of a variable whose kind it lacks, one of each kind, preferably one with axis. */
+function unnamed(dataset: DatasetView, variable: VariableView, positions: readonly VariableView[]): string[] {
   const reach = dataset.reach(variable);
   const kinds = new Set(dataset.coordinatesOf(variable).map((each) => each.kindOfCoordinate));
-  return positions.filter(
-    (position) =>
-      position !== variable &&
-      !kinds.has(position.kindOfCoordinate) &&
-      position.dimensions.every((dimension) => reach.has(dimension)),
+  const within = positions.filter(
+    (position) => position !== variable && position.dimensions.every((dimension) => reach.has(dimension)),
   );
+  const lacking = new Map<string, string>();
+  for (const { name, kindOfCoordinate: kind } of within)
+    if (kind !== null && !kinds.has(kind) && !lacking.has(kind)) lacking.set(kind, name);
+  return [...lacking.values()];
+}
+
+/** Dimensions along which the elements of a feature lie: the last of each depth, or time for series and tracks. */
+function elementDimensions(dataset: DatasetView, positions: readonly VariableView[]): ReadonlySet<string> {
+  const axis = dataset.layout.featureType?.endsWith("profile") ? "Z" : "T";
+  const along = positions.filter(({ kindOfCoordinate }) => kindOfCoordinate === axis);
+  return new Set(along.flatMap(({ dimensions }) => dimensions.at(-1) ?? []));
 }
 
 export const dataCoordinates = defineRule({
@@ -62,7 +66,9 @@ export const dataCoordinates = defineRule({
   ],
   check(dataset, report) {
     if (dataset.layout.featureType === null) return;
-    const positions = dataset.all.filter(isPosition);
+    const hasAxis = (variable: VariableView) => (variable.has("axis") ? 0 : 1);
+    const positions = dataset.all.filter(isPosition).sort((a, b) => hasAxis(a) - hasAxis(b));
+    const elements = elementDimensions(dataset, positions);
     const ancillary = new Set(
       dataset.all.flatMap((variable) => dataset.listed(variable, "ancillary_variables")),
     );
@@ -70,7 +76,9 @@ export const dataCoordinates = defineRule({
       if (variable.role === "flag" || ancillary.has(variable) || variable.isText) continue;
       // a position that nobody names is no data that lacks coordinates
       if (isPosition(variable) && variable.has("axis")) continue;
-      const found = unnamed(dataset, variable, positions).map(({ name }) => name);
+      // counts, histories and descriptions of features lie on other dimensions
+      if (!variable.dimensions.some((dimension) => elements.has(dimension))) continue;
+      const found = unnamed(dataset, variable, positions);
       if (found.length > 0)
         report({ variable: variable.name, attribute: "coordinates" }, "missing", { found });
     }

@@ -40,5 +40,5 @@ export function failOr<T>(
   warnings: readonly Problem[] = [],
 ): Result<T> {
   const [first, ...others] = problems;
-  return first ? fail(first, ...others) : succeed(value(), warnings);
+  return first ? { ok: false, problems: [first, ...others] } : succeed(value(), warnings);
 }

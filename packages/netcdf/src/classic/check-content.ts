@@ -15,13 +15,15 @@ const longestCount = 2 ** 31 - 4;
  * @source NetCDF Classic Format Specification, grammar, "Note on names" and "Note on padding"
  */
 export function contentProblems(dataset: Dataset, version: ClassicVersion): Problem[] {
-  const problems = [...dimensionProblems(dataset, version)];
-  problems.push(...duplicates("dimension", dataset.dimensions));
-  problems.push(...attributeProblems(dataset.attributes, version, "the file", {}));
-  problems.push(...duplicates("variable", dataset.variables));
-  for (const variable of dataset.variables.values())
-    problems.push(...variableProblems(dataset, variable, version));
-  return problems;
+  return [
+    ...dimensionProblems(dataset, version),
+    ...duplicates("dimension", dataset.dimensions),
+    ...attributeProblems(dataset.attributes, version, "the file", {}),
+    ...duplicates("variable", dataset.variables),
+    ...[...dataset.variables.values()].flatMap((variable) => [
+      ...variableProblems(dataset, variable, version),
+    ]),
+  ];
 }
 
 /** A name as it is stored: in Unicode normal form C ("Note on names"). */

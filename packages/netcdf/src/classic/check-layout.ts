@@ -45,7 +45,7 @@ export function checkLayout(header: ClassicHeader, fileSize: number): CheckedLay
   if (records < claimed)
     missing.push({
       code: "netcdf/records-missing",
-      message: `the header claims ${claimed} records of ${stride} bytes; the file of ${fileSize} bytes holds ${records} whole ones, which are used`,
+      message: `the header claims ${claimed} records of ${stride} bytes; the file of ${fileSize} bytes holds ${records} whole, which are used`,
       where: { byte: fileSize },
       remedy,
     });
@@ -99,9 +99,9 @@ function impossiblePlaces(
     if (!record) extents.push({ variable, begin, end: begin + bytes });
     else if (records > 0) firstRecord.push({ variable, begin, end: begin + bytes });
   }
-  problems.push(...overlaps(firstRecord, "in the first record"));
+  const inRecord = overlaps(firstRecord, "in the first record");
   const [first] = firstRecord;
-  if (first && problems.length === 0) {
+  if (first && problems.length + inRecord.length === 0) {
     const begin = firstRecord.reduce((least, extent) => Math.min(least, extent.begin), first.begin);
     const end = firstRecord.reduce((most, extent) => Math.max(most, extent.end), first.end);
     if (records > 1 && end - begin > stride)
@@ -113,8 +113,18 @@ function impossiblePlaces(
       });
     extents.push({ ...first, begin, end: end + (records - 1) * stride });
   }
-  problems.push(...overlaps(extents, "with all their values"));
-  return problems;
+  return firstFew([...problems, ...inRecord, ...overlaps(extents, "with all their values")]);
+}
+
+/** A damaged header may give a problem for each of very many variables: the first say enough. */
+function firstFew(problems: Problem[]): Problem[] {
+  const more = problems.length - 20;
+  const next = problems[20];
+  if (next === undefined) return problems;
+  return [
+    ...problems.slice(0, 20),
+    { code: "netcdf/more", message: `${more} more problems of this kind`, where: next.where, remedy },
+  ];
 }
 
 function overlaps(extents: readonly Extent[], where: string): Problem[] {

@@ -5,6 +5,11 @@ import { bytesPerValue, newArray } from "../types.ts";
 import { bytesOf, swapToBigEndian } from "./byte-order.ts";
 import { type ClassicType, type ClassicVersion, countSize, offsetSize, padded } from "./format.ts";
 
+/** Far more than any name takes; C programs read names of up to 256 bytes. */
+const longestName = 65_536;
+/** Most bytes of one attribute: texts of twice the length can't be held. */
+const largestAttribute = 2 ** 28;
+
 /** Ends the parsing of a header; caught by `readHeader` only. */
 export class HeaderStop extends Error {
   readonly problem: Problem;
@@ -115,6 +120,13 @@ export class HeaderCursor {
   name(what: string): string {
     const from = this.#at;
     const length = this.countOf(`bytes in the name of ${what}`, 1);
+    if (length > longestName)
+      this.stop(
+        "name",
+        `the name of ${what} at byte ${from} takes ${length} bytes, expected at most ${longestName}`,
+        { byte: from },
+        "The header is damaged: fetch the file again from its source.",
+      );
     const { text, utf8 } = decodeText(this.#padded(length, `the name of ${what}`));
     if (!utf8) {
       if (this.#oldNames === 0) this.#firstOldName = from;
@@ -125,7 +137,10 @@ export class HeaderCursor {
 
   /** Values of an attribute, stored from here on. */
   values(type: ClassicType, count: number, what: string): { bytes: Uint8Array; data: DataArray } {
-    const bytes = this.#padded(count * bytesPerValue(type), what);
+    const size = count * bytesPerValue(type);
+    if (size > largestAttribute)
+      this.stop("too-large", `${what} takes ${size} bytes, more than the ${largestAttribute} that are read`);
+    const bytes = this.#padded(size, what);
     const data = newArray(type, count) as Exclude<DataArray, string[]>;
     bytesOf(data).set(bytes);
     swapToBigEndian(data);

@@ -64,6 +64,18 @@ test.each([
     byte: 40,
   },
   {
+    what: "a name of 100 kB",
+    bytes: file(
+      "'CDF' 01 00000000 0000000a 00000001 00019000",
+      "'x'".repeat(0x19000),
+      "00000005",
+      ABSENT,
+      ABSENT,
+    ),
+    code: "name",
+    byte: 16,
+  },
+  {
     what: "a wrong tag",
     bytes: file("'CDF' 01 00000000 0000000b 00000001 00000001 'x' 000000 00000005", ABSENT, ABSENT),
     code: "tag",
@@ -217,6 +229,18 @@ test("variables that share bytes are a problem", async () => {
     ok: false,
     problems: [{ code: "netcdf/overlap", where: { variable: "q", byte: bytes.length - 20 } }],
   });
+});
+
+test("very many bad variables are a short list of problems", async () => {
+  const one = "00000001 'v' 000000 00000000 00000000 00000000 00000001 00000004 00000000";
+  const count = 200_000;
+  const start = file("'CDF' 01 00000000", ABSENT, ABSENT, "0000000b 00030d40");
+  const variable = file(one);
+  const variables = Buffer.concat(Array.from({ length: count }, () => variable));
+  const opened = await openDataset(Buffer.concat([start, variables]));
+  const codes = codesOf(opened);
+  expect(codes).toHaveLength(21);
+  expect(new Set(codes)).toEqual(new Set(["netcdf/begin", "netcdf/more"]));
 });
 
 /** A source that counts what it is asked for. */

@@ -1,6 +1,6 @@
 import type { DataArray, Dataset, Variable } from "../dataset.ts";
 import { fillValue } from "../fill-value.ts";
-import { fail, failOr, type Problem, type Result } from "../problem.ts";
+import { failOr, type Problem, type Result } from "../problem.ts";
 import { bytesOf, swapToBigEndian } from "./byte-order.ts";
 import { contentProblems, storedName } from "./check-content.ts";
 import {
@@ -36,7 +36,7 @@ export interface FilePlan {
 export function planFile(dataset: Dataset, version: ClassicVersion): Result<FilePlan> {
   const content = contentProblems(dataset, version);
   const [first, ...others] = content;
-  if (first) return fail(first, ...others);
+  if (first) return { ok: false, problems: [first, ...others] };
 
   const recordDimension = [...dataset.dimensions.values()].find(({ unlimited }) => unlimited);
   const records = recordDimension?.length ?? 0;
@@ -46,7 +46,6 @@ export function planFile(dataset: Dataset, version: ClassicVersion): Result<File
     return { record, begin: 0, bytes: valueBytes(type as ClassicType, shape, record) };
   });
   const stride = recordStride(sizes.filter(({ record }) => record));
-  const problems = sizeProblems(variables, sizes, version);
   let end = headerBytes(dataset, version, records, sizes).length;
   const placements = [...sizes];
   for (const record of [false, true]) {
@@ -56,7 +55,10 @@ export function planFile(dataset: Dataset, version: ClassicVersion): Result<File
       end += padded(size.bytes);
     }
   }
-  problems.push(...beginProblems(variables, placements, version));
+  const problems = [
+    ...sizeProblems(variables, sizes, version),
+    ...beginProblems(variables, placements, version),
+  ];
 
   const planned = placements.map((placement, i): PlannedVariable => {
     const variable = variables[i]!;

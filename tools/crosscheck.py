@@ -1,16 +1,18 @@
 #!/usr/bin/env python3
 """Checks products of `wherry convert` with programs and libraries that are not ours.
 
-    /usr/bin/python3 tools/crosscheck.py demo-output
+    /usr/bin/python3 tools/crosscheck.py demo-output [--truth test-data/demo-truth]
 
 Every .nc file under the folder opens with ncdump and with xarray (warnings are failures); its units are known to
 udunits; salinity, density, sound speed and depth are recomputed with the TEOS-10 library; layer means are made
 again from the rows; the CSV equals the netCDF file number by number; the structure is that of the reference CDL.
+With --truth, what processing found is compared with what the demo's script simulated.
 Ends with "crosscheck: N passed, M failed" and status 1 on any failure or if there is nothing to check.
 
 Needs (Debian): python3-gsw python3-netcdf4 python3-xarray python3-numpy netcdf-bin udunits-bin.
 """
 
+import argparse
 import pathlib
 import sys
 
@@ -21,6 +23,7 @@ from cross_checks.opening import opens, units_are_known  # noqa: E402
 from cross_checks.recomputing import recompute  # noqa: E402
 from cross_checks.structure import structure  # noqa: E402
 from cross_checks.tables import tables  # noqa: E402
+from cross_checks.truth import truth  # noqa: E402
 
 
 def attempt(tally, path, part, *arguments):
@@ -31,11 +34,15 @@ def attempt(tally, path, part, *arguments):
         tally.check(False, path.name, f"{part.__name__} broke off: {type(problem).__name__}: {problem}")
 
 
-def main(folders):
+def main(arguments):
+    parser = argparse.ArgumentParser(description="Checks products with programs and libraries that are not ours.")
+    parser.add_argument("folder", type=pathlib.Path)
+    parser.add_argument("--truth", type=pathlib.Path, help="folder with the truth of the demo survey")
+    given = parser.parse_args(arguments)
     tally = Tally()
-    paths = sorted(path for folder in folders for path in pathlib.Path(folder).rglob("*.nc") if "original" not in path.parts)
+    paths = sorted(path for path in given.folder.rglob("*.nc") if "original" not in path.parts)
     if not paths:
-        print(f"no .nc file under {', '.join(folders) or 'no folder'}")
+        print(f"no .nc file under {given.folder}")
         return 1
     for path in paths:
         before = tally.passed
@@ -49,9 +56,11 @@ def main(folders):
         else:
             attempt(tally, path, recompute, path)
         print(f"{path}: {tally.passed - before} checks passed")
+    if given.truth:
+        attempt(tally, given.folder, truth, given.folder, given.truth)
     print(f"crosscheck: {tally.passed} passed, {tally.failed} failed")
     return 1 if tally.failed else 0
 
 
 if __name__ == "__main__":
-    sys.exit(main(sys.argv[1:] or ["demo-output"]))
+    sys.exit(main(sys.argv[1:]))

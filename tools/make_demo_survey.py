@@ -96,7 +96,8 @@ def make(number, cast):
         stay = kinds == "stay"
         known["stay_means"] = {name: round(float(truth[name][:whole][stay].mean()), 5) for name in ("temperature", "salinity", "sea_pressure")}
     else:
-        known["layers"] = physics.layers(water, float(truth["depth"][:whole].max()), 0.5)
+        deepest = float(truth["depth"][:whole].max())
+        known["layers"] = [physics.layers(water, deepest, width) for width in (0.25, 0.5, 1.0, 2.0)]
     return known, data
 
 

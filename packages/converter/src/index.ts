@@ -1,1 +1,16 @@
-export {};
+export { type CompletedSheet, completeSheet, mintIds } from "./sheet/cast-ids.ts";
+export * from "./sheet/check-sheet.ts";
+export * from "./sheet/complete-sheet-text.ts";
+export * from "./sheet/read-sheet.ts";
+export * from "./sheet/write-sheet.ts";
+export * from "./writers/binned-dataset.ts";
+export * from "./writers/csv-product.ts";
+export { type Equipment, equipmentOf, instrumentOf, platformOf } from "./writers/equipment.ts";
+export * from "./writers/fingerprint.ts";
+export { fullDataset } from "./writers/full-dataset.ts";
+export * from "./writers/processing-record.ts";
+export { QUANTITIES, type Quantity, quantityOf } from "./writers/quantities.ts";
+export * from "./writers/series-dataset.ts";
+export * from "./writers/survey-products.ts";
+export * from "./writers/uuid.ts";
+export type { WritingContext } from "./writers/writing-context.ts";

@@ -69,7 +69,7 @@ test.each([
   {
     name: "bin width that is neither auto nor a number",
     text: survey("processing:", "  bin_width: wide"),
-    want: "sheet/value 5:14 processing.bin_width is \"wide\" | Expected: thickness of the layers that are averaged, m (dbar if by pressure); auto takes the smallest of 0.25, 0.5, 1 and 2 with a median of at least 3 rows",
+    want: 'sheet/value 5:14 processing.bin_width is "wide" | Expected: thickness of the layers that are averaged, m (dbar if by pressure); auto takes the smallest of 0.25, 0.5, 1 and 2 with a median of at least 3 rows',
   },
   {
     name: "another version",

@@ -182,11 +182,7 @@ function boundsVariable(
   for (const [cast, offset] of places.offsets.entries()) {
     const own = layers[cast];
     if (!own) continue;
-    const half = (own.width ?? 0) / 2;
-    for (const [layer, centre] of own.centres.entries()) {
-      data[2 * (offset + layer)] = centre - half;
-      data[2 * (offset + layer) + 1] = centre + half;
-    }
+    data.set(own.bounds, 2 * offset);
   }
   return {
     name: `${coordinate}_bounds`,

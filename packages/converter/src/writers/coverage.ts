@@ -1,4 +1,4 @@
-import type { Cast } from "@wherry/core";
+import { type Cast, formatIsoDuration, formatIsoTime } from "@wherry/core";
 import { type Attribute, numberAttribute } from "@wherry/netcdf";
 import { attributes, type Stored } from "./storage.ts";
 
@@ -30,9 +30,9 @@ function timeCoverage(casts: readonly Cast[], interval: string | null): Attribut
   const start = Math.min(...starts);
   const end = Math.max(...known);
   return attributes(
-    ["time_coverage_start", isoTime(start)],
-    ["time_coverage_end", isoTime(end)],
-    ["time_coverage_duration", isoDuration(end - start)],
+    ["time_coverage_start", formatIsoTime(start)],
+    ["time_coverage_end", formatIsoTime(end)],
+    ["time_coverage_duration", formatIsoDuration(end - start)],
     ["time_coverage_resolution", interval],
   );
 }
@@ -110,24 +110,4 @@ function verticalCoverage(
     ["geospatial_vertical_positive", "down"],
     ["geospatial_vertical_resolution", resolution],
   );
-}
-
-/** Epoch seconds as ISO 8601 UTC, to the millisecond where the second is not whole. */
-export const isoTime = (seconds: number): string =>
-  new Date(Math.round(seconds * 1000))
-    .toISOString()
-    .replace(".000Z", "Z")
-    .replace(/(\.\d*[1-9])0+Z$/, "$1Z");
-
-/** Seconds as an ISO 8601 duration, as PT49M12S or P1DT2H. */
-export function isoDuration(seconds: number): string {
-  const milliseconds = Math.round(seconds * 1000);
-  const days = Math.floor(milliseconds / 86_400_000);
-  const hours = Math.floor(milliseconds / 3_600_000) % 24;
-  const minutes = Math.floor(milliseconds / 60_000) % 60;
-  const rest = (milliseconds % 60_000) / 1000;
-  const date = days > 0 ? `${days}D` : "";
-  const time = `${hours > 0 ? `${hours}H` : ""}${minutes > 0 ? `${minutes}M` : ""}${rest > 0 ? `${rest}S` : ""}`;
-  if (date === "" && time === "") return "PT0S";
-  return `P${date}${time === "" ? "" : `T${time}`}`;
 }

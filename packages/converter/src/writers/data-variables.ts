@@ -1,4 +1,4 @@
-import type { Cast, Column } from "@wherry/core";
+import { brackishBelow, type Cast, type Column } from "@wherry/core";
 import { type Attribute, type MemoryVariable, textAttribute } from "@wherry/netcdf";
 import type { ColumnGroup } from "./column-groups.ts";
 import { containerNames, type Equipment } from "./equipment.ts";
@@ -154,10 +154,18 @@ export function depthComment(group: ColumnGroup): string | null {
     if (method === null) return "computed";
     return /^comput/.test(method.equation)
       ? method.equation
-      : `computed from ${listed(method.from.map(asWords))}: ${method.equation}`;
+      : `computed from ${listed(method.from.map(asWords))}: ${generalWords(method.equation)}`;
   });
   return [...new Set(ways)].join("; in other casts ") || null;
 }
+
+/** The number of one cast in words that hold for every cast decided alike; the record of processing has it. */
+const generalWords = (equation: string): string =>
+  equation.replace(/mean salinity (\d+(?:\.\d+)?)/, (_, mean: string) =>
+    Number.parseFloat(mean) < brackishBelow
+      ? `mean salinity below ${brackishBelow}`
+      : `mean salinity ${brackishBelow} or more`,
+  );
 
 /** Attributes that every variable on the rows carries when it describes the rows and is not a quantity. */
 export const rowAttributes = (layout: RowLayout, content: string): Attribute[] => [

@@ -1,7 +1,7 @@
-import type { Cast, Position } from "@wherry/core";
+import { type Cast, type Position, positionFlags, presets, timeFlag } from "@wherry/core";
 import { type MemoryDimension, type MemoryVariable, numberAttribute } from "@wherry/netcdf";
 import type { Equipment } from "./equipment.ts";
-import { flagVariable, positionFlag, timeFlag } from "./flag-variables.ts";
+import { flagVariable } from "./flag-variables.ts";
 import { attributes, BYTE_FILL, charData, fillAttribute, fitsFloat, store, wholeNumbers } from "./storage.ts";
 import type { WritingContext } from "./writing-context.ts";
 
@@ -52,14 +52,14 @@ export function featureVariables(
       "position_qc",
       "the position of the cast",
       dimensions,
-      casts.map((cast) => positionFlag(cast)),
+      positionFlags(casts, presets[context.sheet.processing?.preset ?? "estuary"]),
       null,
     ),
     flagVariable(
       "time_qc",
       "the time of the cast",
       dimensions,
-      casts.map((cast) => timeFlag(cast, context.created)),
+      casts.map((cast) => timeFlag(cast)),
       null,
     ),
   ];

@@ -1,7 +1,10 @@
-import { type Cast, Flag } from "@wherry/core";
+import { Flag } from "@wherry/core";
 import { type MemoryVariable, numberAttribute } from "@wherry/netcdf";
 import type { ColumnGroup, RowPlaces } from "./column-groups.ts";
 import { attributes, BYTE_FILL, charData } from "./storage.ts";
+
+/** Where the flag scheme stands. */
+export const FLAG_SCHEME = "IOC Manuals and Guides 54, volume 3 (2013)";
 
 const VALUES = [1, 2, 3, 4, 9] as const;
 const MEANINGS = "good not_evaluated questionable bad missing";
@@ -28,7 +31,7 @@ export function flagVariable(
       numberAttribute("_FillValue", "byte", BYTE_FILL),
       numberAttribute("flag_values", "byte", VALUES),
       ["flag_meanings", MEANINGS],
-      ["references", "IOC Manuals and Guides 54, volume 3 (2013)"],
+      ["references", FLAG_SCHEME],
       ["coverage_content_type", "qualityInformation"],
       ["coordinates", coordinates],
     ),
@@ -43,28 +46,6 @@ export function joinedFlags(places: RowPlaces, flags: (cast: number) => Uint8Arr
     if (own !== null) all.set(own, offset);
   }
   return all;
-}
-
-/**
- * Flag of the start fix. Fewer than 4 satellites make a fix questionable, an unknown number leaves it not
- * evaluated (house rule).
- */
-export function positionFlag({ start }: Cast): Flag {
-  if (start === null || Number.isNaN(start.latitude) || Number.isNaN(start.longitude)) return Flag.missing;
-  if (Math.abs(start.latitude) > 90 || Math.abs(start.longitude) > 360) return Flag.bad;
-  if (start.satellites === null) return Flag.notEvaluated;
-  return start.satellites < 4 ? Flag.questionable : Flag.good;
-}
-
-/**
- * Flag of the time of a cast: bad if it is later than the moment of writing, questionable if the record ends
- * before it begins, not evaluated if it is not known which moment of the cast it names (house rule).
- */
-export function timeFlag(cast: Cast, created: string): Flag {
-  if (Number.isNaN(cast.time)) return Flag.missing;
-  if (cast.time * 1000 > Date.parse(created)) return Flag.bad;
-  if (cast.timeRole !== "end" && cast.endTime < cast.time) return Flag.questionable;
-  return cast.timeRole === "unknown" ? Flag.notEvaluated : Flag.good;
 }
 
 /** Meanings of the codes of flag schemes, as their tables give them. */

@@ -3,6 +3,7 @@ import type { Cast } from "@wherry/core";
 import { type Attribute, textAttribute } from "@wherry/netcdf";
 import type { Equipment } from "./equipment.ts";
 import { dataSetFingerprint } from "./fingerprint.ts";
+import { FLAG_SCHEME } from "./flag-variables.ts";
 import { attributes } from "./storage.ts";
 import { URL_NAMESPACE, uuidFromName } from "./uuid.ts";
 import type { WritingContext } from "./writing-context.ts";
@@ -60,7 +61,7 @@ export function globalAttributes(
       ["comment", survey.comment ? `${sentence(survey.comment)} ${CAUTION}` : CAUTION],
       ["acknowledgement", survey.acknowledgement],
       ["license", survey.license],
-      ["references", [...new Set([...(survey.references ?? []), ...references])].join("; ")],
+      ["references", [...new Set([...(survey.references ?? []), FLAG_SCHEME, ...references])].join("; ")],
       ["metadata_link", survey.metadata_link],
       ["institution", survey.institution ?? people.creator?.institution],
       ["project", survey.project],

@@ -28,8 +28,9 @@ export function layerWordsOf(layers: readonly (LayerMeans | null)[]): LayerWords
   const { coordinate, direction } = first;
   if (present.some((own) => own.coordinate !== coordinate || own.direction !== direction))
     throw new RangeError("layers of one product must be in one coordinate and one direction");
-  const widths = [...new Set(present.map(({ width }) => width))];
-  const width = widths.length === 1 ? widths[0]! : "mixed";
+  const areLevels = present.every(({ ownLevels }) => ownLevels);
+  const widths = new Set(present.map(({ width, ownLevels }) => (ownLevels ? "own" : width)));
+  const width = areLevels ? null : widths.size === 1 ? first.width : "mixed";
   const units = coordinate === "depth" ? "m" : "dbar";
   const cast = direction === "down" ? "downcast" : "upcast";
   if (width === null)

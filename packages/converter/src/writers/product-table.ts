@@ -1,5 +1,5 @@
+import { formatIsoTime } from "@wherry/core";
 import type { DataArray, Dataset, Variable } from "@wherry/netcdf";
-import { isoTime } from "./coverage.ts";
 import { floatText } from "./number-text.ts";
 
 /** One column of a product as a table of rows. */
@@ -123,6 +123,6 @@ function clockColumn(variable: Variable, data: DataArray, place: (row: number) =
     variable: null,
     description: "the time of column time as date and time, UTC",
     datatype: "dateTime",
-    cell: (row) => (text(place(row)) === "" ? "" : isoTime(Number(data[place(row)]))),
+    cell: (row) => (text(place(row)) === "" ? "" : formatIsoTime(Number(data[place(row)]))),
   };
 }

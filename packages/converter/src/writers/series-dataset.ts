@@ -1,7 +1,7 @@
-import type { Cast } from "@wherry/core";
+import { type Cast, formatIsoDuration } from "@wherry/core";
 import { type Dataset, type MemoryVariable, memoryDataset } from "@wherry/netcdf";
 import { type ColumnGroup, groupColumns, rowPlaces } from "./column-groups.ts";
-import { coverageAttributes, isoDuration } from "./coverage.ts";
+import { coverageAttributes } from "./coverage.ts";
 import type { RowLayout } from "./data-variables.ts";
 import { containerVariables, equipmentOf } from "./equipment.ts";
 import { featureVariables, TIME_UNITS } from "./feature-variables.ts";
@@ -157,5 +157,5 @@ function regularInterval(times: Float64Array): string | null {
   const steps = Array.from(times.subarray(1), (time, row) => time - times[row]!).sort((a, b) => a - b);
   const middle = steps[Math.floor(steps.length / 2)]!;
   const isEven = steps.every((step) => Math.abs(step - middle) <= 0.01 * middle);
-  return isEven ? isoDuration(middle) : null;
+  return isEven ? formatIsoDuration(middle) : null;
 }

@@ -70,14 +70,13 @@ export function checkLayout(header: ClassicHeader, fileSize: number): CheckedLay
 }
 
 function wholeRecords(placements: readonly Placement[], stride: number, fileSize: number): number {
-  const whole = placements.map(({ begin, bytes }) => Math.floor((fileSize - begin - bytes) / stride) + 1);
-  return Math.max(
-    0,
-    whole.reduce((least, records) => Math.min(least, records)),
-  );
+  return placements.reduce((least, { begin, bytes }) => {
+    const room = fileSize - begin - bytes;
+    return Math.min(least, room < 0 ? 0 : Math.floor(room / stride) + 1);
+  }, Number.POSITIVE_INFINITY);
 }
 
-/** Variables that start inside the header, or share bytes with one another. */
+/** Variables that no file could hold, that start inside the header, or share bytes with one another. */
 function impossiblePlaces(
   header: ClassicHeader,
   placements: readonly Placement[],
@@ -89,6 +88,13 @@ function impossiblePlaces(
   const firstRecord: Extent[] = [];
   for (const [i, { record, begin, bytes }] of placements.entries()) {
     const variable = header.variables[i]!;
+    if (bytes > Number.MAX_SAFE_INTEGER)
+      problems.push({
+        code: "netcdf/too-large",
+        message: `the dimensions of ${variable.name} multiply to more than 2^53 bytes, more than any file holds`,
+        where: { byte: variable.beginByte, variable: variable.name },
+        remedy,
+      });
     if (begin < header.end && (!record || records > 0))
       problems.push({
         code: "netcdf/begin",

@@ -141,6 +141,21 @@ test("a large variable of a small file is a problem when read, not an allocation
   expect(codesOf(await dataset.read("v", { start: [1], count: [1] }))).toEqual(["netcdf/data-missing"]);
 });
 
+test.each(["fixed", "record"])(
+  "a %s variable of more bytes than can be counted is a problem",
+  async (kind) => {
+    const rank = 40;
+    const dimensions = `0000000a 00000002 00000001 't' 000000 00000000 00000001 'x' 000000 7fffffff`;
+    const ids = `${kind === "record" ? "00000000" : "00000001"} ${"00000001".repeat(rank - 1)}`;
+    const variable = `0000000b 00000001 00000001 'v' 000000 000000${rank.toString(16)} ${ids}`;
+    const opened = await openDataset(
+      file("'CDF' 02 00000001", dimensions, ABSENT, variable, tail("00000006", "00000000 00001000")),
+    );
+    expect(codesOf(opened)).toEqual(["netcdf/too-large"]);
+    expect(JSON.stringify(opened)).not.toMatch(/Infinity|NaN|null/);
+  },
+);
+
 test("garbage in the padding of the header is a warning", async () => {
   const opened = await openDataset(
     file("'CDF' 01 00000000 0000000a 00000001 00000001 'xABC' 00000005", ABSENT, ABSENT),

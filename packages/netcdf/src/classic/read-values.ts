@@ -23,7 +23,7 @@ export interface StoredVariable extends Placement {
 /** Runs of bytes that lie together, all of one length, in rising order. */
 interface ByteRuns {
   readonly length: number;
-  /** Series of runs; where `count` is not stated a series is a single run. */
+  /** Series of `count` runs each. */
   readonly series: Iterable<{ readonly start: number; readonly step: number; readonly count: number }>;
 }
 

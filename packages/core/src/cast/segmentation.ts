@@ -31,9 +31,10 @@ export function segment(
   if (cast.kind === "fixed-depth") return series(cast, pressure, times, airParameters);
   if (cast.state.processing === "averaged")
     return whole(cast, levelsKind(cast, pressure), "levels already averaged");
+  if (cast.elapsed !== null && cast.rows < 3)
+    return whole(cast, "other", `${cast.rows} ${cast.rows === 1 ? "row tells" : "rows tell"} no directions`);
   if (times === null) return whole(cast, levelsKind(cast, pressure), "rows have no times");
   if (pressure === null) return whole(cast, "other", "the cast has no pressure");
-  if (cast.rows < 3) return whole(cast, "other", `${cast.rows} rows are too few to tell directions`);
   if (pressure.every(Number.isNaN)) return whole(cast, "other", "no pressure was recorded");
 
   const air = findAir(times, pressure, valuesOf(cast, "conductivity"), airParameters);

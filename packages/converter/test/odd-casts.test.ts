@@ -179,7 +179,7 @@ describe("atmospheric offset", () => {
     const cast = process(made.cast);
     expect(cast.pressureOffset).toBeNaN();
     expect(words(cast, "atmospheric offset")).toContain("needs an answer");
-    expect(cast.columns.get("pressure")!.standardName).toBe("sea_water_pressure");
+    expect(cast.columns.get("pressure")!.values).toEqual(made.cast.columns.get("pressure")!.values);
   });
 
   test("once answered, the reading in air is subtracted", () => {
@@ -190,6 +190,28 @@ describe("atmospheric offset", () => {
     expect(Math.abs(cast.pressureOffset - 10.1)).toBeLessThan(0.01);
     expect(cast.columns.get("pressure")!.standardName).toBe("sea_water_pressure_due_to_sea_water");
     expect(Math.abs(deepestOf(cast)!.pressure - 20)).toBeLessThan(0.1);
+  });
+
+  const reads = (kind: "answered" | "assumed", standardName: string) => {
+    const { cast } = inventCast({ offset: 10.1 });
+    const pressure = { ...cast.columns.get("pressure")!, standardName };
+    return {
+      ...cast,
+      columns: new Map(cast.columns).set("pressure", pressure),
+      evidence: [{ fact: "pressureKind", certainty: kind, because: "answered", where: {} }],
+    };
+  };
+
+  test("a column that says absolute is believed where it never reads less than air weighs", () => {
+    const cast = reads("assumed", "sea_water_pressure");
+    expect(pressureQuestion(cast)).toBeNull();
+    expect(Math.abs(process(cast).pressureOffset - 10.1)).toBeLessThan(0.01);
+  });
+
+  test("an answer that it is sea pressure is obeyed", () => {
+    const cast = reads("answered", "sea_water_pressure_due_to_sea_water");
+    expect(pressureQuestion(cast)).toBeNull();
+    expect(Math.abs(process(cast).pressureOffset - 10.1)).toBeLessThan(0.01);
   });
 
   test("a reading in between is another question", () =>

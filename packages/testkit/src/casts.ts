@@ -99,7 +99,7 @@ export const readTruth = (name: string): Truth =>
   JSON.parse(readFileSync(testData("casts", `${name}.truth.json`), "utf8")) as Truth;
 
 const standardNames: Record<string, string> = {
-  pressure: "sea_water_pressure",
+  pressure: "sea_water_pressure_due_to_sea_water",
   temperature: "sea_water_temperature",
   conductivity: "sea_water_electrical_conductivity",
   salinity: "sea_water_practical_salinity",

@@ -47,6 +47,26 @@ export interface AtmosphericReading {
   readonly drift: number;
 }
 
+/**
+ * What the pressure of a cast counts from: by choice, by a fact "pressureKind" that the source states or a person
+ * has answered, or by a column that says absolute and never reads less than an absolute sensor can; else null.
+ */
+function referenceOf(
+  cast: Cast,
+  { reference, absoluteRange }: AtmosphericOffsetParameters,
+): "sea" | "absolute" | null {
+  const column = cast.columns.get("pressure");
+  if (reference !== null || column === undefined) return reference;
+  const named = column.standardName === "sea_water_pressure";
+  const settled = cast.evidence.some(
+    ({ fact, certainty }) =>
+      fact.split(":")[0] === "pressureKind" && (certainty === "stated" || certainty === "answered"),
+  );
+  if (settled) return named ? "absolute" : "sea";
+  const least = named ? quantile(column.values, 0.01) : Number.NaN;
+  return least >= absoluteRange[0] && !cast.state.pressureZeroed ? "absolute" : null;
+}
+
 /** Reads the pressure in air from the cast itself. The cast is not changed. */
 export function atmosphericReading(
   cast: Cast,
@@ -72,16 +92,17 @@ export function atmosphericReading(
 }
 
 /**
- * The question that a cast's pressure leaves open: a reading in air that is the weight of the air, one that is
- * neither that nor a zero error, or a record that never comes near the surface. Null where nothing must be asked:
- * an absolute sensor cannot read below `absoluteRange`, so one shallow row settles it.
+ * For readers, before a cast is processed: the question that a cast's pressure leaves open, to be asked as
+ * "pressureKind" with the candidates "absolute" and "sea". Reasons: a reading in air that is the weight of the
+ * air, one that is neither that nor a zero error, a record that never comes near the surface. Null where nothing
+ * must be asked: an absolute sensor cannot read below `absoluteRange`, so one shallow row settles it.
  */
 export function pressureQuestion(
   cast: Cast,
   parameters: AtmosphericOffsetParameters = atmosphericOffsetDefaults,
 ): Problem | null {
   const pressure = valuesOf(cast, "pressure");
-  if (parameters.reference !== null || parameters.given !== null || pressure === null) return null;
+  if (pressure === null || parameters.given !== null || referenceOf(cast, parameters) !== null) return null;
   if (cast.state.pressureZeroed || cast.state.processing === "averaged") return null;
   const { kind, reading } = atmosphericReading(cast, parameters);
   const where = { file: cast.source.path, line: cast.lines[0] ?? 1, variable: "pressure" };
@@ -121,7 +142,8 @@ export function subtractAtmosphere(cast: Cast, parameters: AtmosphericOffsetPara
   if (pressure === undefined) return withStep(cast, skipped(step, "the cast has no pressure"));
   if (!Number.isNaN(cast.pressureOffset))
     return withStep(cast, skipped(step, "the offset has been subtracted before"));
-  const { reference, given } = parameters;
+  const { given } = parameters;
+  const reference = referenceOf(cast, parameters);
   const absolute = reference === "absolute";
   const reading = atmosphericReading(cast, parameters);
   if (given === null && !absolute && cast.state.pressureZeroed)

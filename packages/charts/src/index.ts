@@ -1,1 +1,1 @@
-export {};
+export { type PictureOptions, profilePicture } from "./profile-picture.ts";

@@ -1,0 +1,198 @@
+import { type Cast, type Column, Flag } from "@wherry/core";
+import { extent } from "d3-array";
+import { type ScaleLinear, scaleLinear } from "d3-scale";
+import { line } from "d3-shape";
+import { isSound, type Manner, type Point, runsOf, spreadOut } from "./cast-rows.ts";
+import { look } from "./look.ts";
+import { badMark, beyondMark, questionableMark, wayMark } from "./marks.ts";
+import { axisTitle } from "./quantity-words.ts";
+import { element, round, textElement } from "./svg.ts";
+
+export interface PanelPlace {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export interface Panel {
+  readonly svg: string;
+  readonly questionable: number;
+  readonly bad: number;
+  readonly missing: number;
+  readonly beyond: number;
+  /** Smallest and largest value drawn; NaN if there is none. */
+  readonly smallest: number;
+  readonly largest: number;
+  readonly manners: ReadonlySet<Manner>;
+}
+
+const MANNERS = ["rest", "up", "down", "all"] as const;
+
+/**
+ * Good and unjudged values of the profile proper decide the scale; questionable ones widen it by two fifths at most,
+ * so that a spike does not flatten the rest. Rows at the surface or on the bottom may run out of the frame.
+ */
+function valueScale(column: Column, place: Column, manners: readonly Manner[], range: [number, number]) {
+  const within = (of: (row: number) => boolean) =>
+    extent(Array.from(column.values).filter((_, row) => isSound(column, place, row) && of(row)));
+  const inProfile = (row: number) => manners[row] !== "rest" && manners[row] !== "air";
+  const unquestioned = (row: number) => column.flags[row] !== Flag.questionable;
+  const choices = [
+    within((row) => inProfile(row) && unquestioned(row)),
+    within(inProfile),
+    within((row) => manners[row] !== "air"),
+  ];
+  const found = choices.find(([least]) => least !== undefined);
+  const [low, high] = found ? [found[0]!, found[1]!] : [0, 1];
+  const [lowest = low, highest = high] = within(inProfile);
+  // a quantity that does not change still gets a scale, one in the last places would only show noise
+  const span = Math.max(high - low, Math.abs(high) * 1e-6);
+  const widen = high - low > Math.abs(high) * 1e-6 ? span * 0.04 : Math.max(Math.abs(high) * 0.01, 0.5);
+  const from = Math.max(Math.min(low, lowest), low - 0.4 * span) - widen;
+  const to = Math.min(Math.max(high, highest), high + 0.4 * span) + widen;
+  const scale = scaleLinear([from, to], range).nice(5);
+  return { scale, smallest: found ? low : NaN, largest: found ? high : NaN };
+}
+
+/** Grid, ticks and title above the panel; only the title where there is nothing to measure. */
+function axis(column: Column, scale: ScaleLinear<number, number> | null, at: PanelPlace): string[] {
+  const { left, right, top, bottom } = at;
+  const count = Math.max(2, Math.floor((right - left) / 64));
+  const ticks = scale?.ticks(count) ?? [];
+  const print = scale?.tickFormat(count, "f");
+  const out: string[] = [];
+  for (const tick of ticks) {
+    const x = scale!(tick);
+    const d = `M${round(x)} ${round(top)}V${round(bottom)}`;
+    out.push(
+      element("path", { d, stroke: look.grid, fill: "none" }),
+      element("path", {
+        d: `M${round(x)} ${round(top - 5)}V${round(top)}`,
+        stroke: look.frame,
+        fill: "none",
+      }),
+      textElement("text", { x, y: top - 9, "text-anchor": "middle", class: "tick" }, print!(tick)),
+    );
+  }
+  const middle = (left + right) / 2;
+  out.push(
+    textElement(
+      "text",
+      { x: middle, y: top - 29, "text-anchor": "middle", class: "axis" },
+      axisTitle(column),
+    ),
+  );
+  return out;
+}
+
+/** Arrow heads at a third and two thirds of the longest run of a direction. */
+function wayMarks(runs: readonly (readonly Point[])[], way: "down" | "up"): string[] {
+  const points = runs.flat();
+  const [top, bottom] = extent(points, ([, y]) => y);
+  if (top === undefined || bottom === undefined || bottom - top < 60) return [];
+  const { stroke } = look.lines[way];
+  return (way === "down" ? [0.28, 0.72] : [0.42, 0.86]).map((part) => {
+    const y = top + (bottom - top) * part;
+    const nearest = points.reduce((best, point) =>
+      Math.abs(point[1] - y) < Math.abs(best[1] - y) ? point : best,
+    );
+    return wayMark(nearest[0], nearest[1], way, stroke);
+  });
+}
+
+function noteUnder(lines: number, counts: readonly string[], column: Column): string {
+  if (lines === 0) return "no value to draw";
+  const judged = column.flags.some((flag) => flag !== Flag.notEvaluated && flag !== Flag.missing);
+  if (counts.length === 0) return judged ? "no value flagged or missing" : "values not judged";
+  return judged ? counts.join(", ") : `${counts.join(", ")}, values not judged`;
+}
+
+/** One quantity against depth: grid, lines by direction, marks for flagged values. */
+export function drawPanel(
+  cast: Cast,
+  column: Column,
+  place: Column,
+  manners: readonly Manner[],
+  depthScale: ScaleLinear<number, number>,
+  at: PanelPlace,
+  clip: string,
+): Panel {
+  const { scale, smallest, largest } = valueScale(column, place, manners, [at.left, at.right]);
+  const point = (row: number): Point => [scale(column.values[row]!), depthScale(place.values[row]!)];
+  const path = line<Point>().digits(1);
+  const drawn = new Set<Manner>();
+  const lines: string[] = [];
+  const ways: string[] = [];
+  for (const manner of MANNERS) {
+    const runs = runsOf(manners, manner, (row) => isSound(column, place, row), point);
+    if (runs.length === 0) continue;
+    drawn.add(manner);
+    // a run of one point is drawn as a dot: a line of no length with round ends
+    const d = runs
+      .map((run) => (run.length === 1 ? `${path(run)!.replace("Z", "")}h0.1` : path(run)!))
+      .join("");
+    lines.push(
+      element("path", {
+        class: manner,
+        d,
+        fill: "none",
+        "stroke-linejoin": "round",
+        "stroke-linecap": "round",
+        ...look.lines[manner],
+      }),
+    );
+    if (manner === "down" || manner === "up") ways.push(...wayMarks(runs, manner));
+  }
+  const flagged: Record<"questionable" | "bad", Point[]> = { questionable: [], bad: [] };
+  const beyond: { at: Point; side: "left" | "right" }[] = [];
+  let [questionable, bad, missing] = [0, 0, 0];
+  for (let row = 0; row < cast.rows; row++) {
+    if (manners[row] === "air") continue;
+    const flag = column.flags[row];
+    if (!Number.isFinite(column.values[row])) missing++;
+    else if (flag === Flag.questionable || flag === Flag.bad) {
+      if (flag === Flag.bad) bad++;
+      else questionable++;
+      if (place.flags[row] === Flag.bad) continue; // its height in the picture would be wrong
+      const [x, y] = point(row);
+      if (!(y >= at.top && y <= at.bottom)) continue;
+      if (x < at.left) beyond.push({ at: [at.left, y], side: "left" });
+      else if (x > at.right) beyond.push({ at: [at.right, y], side: "right" });
+      else flagged[flag === Flag.bad ? "bad" : "questionable"].push([x, y]);
+    }
+  }
+  const marks = [
+    ...spreadOut(flagged.questionable, 8).map(([x, y]) => questionableMark(x, y)),
+    ...spreadOut(flagged.bad, 8).map(([x, y]) => badMark(x, y)),
+    ...(["left", "right"] as const).flatMap((side) =>
+      spreadOut(
+        beyond.filter((each) => each.side === side).map((each) => each.at),
+        8,
+      ).map(([x, y]) => beyondMark(x, y, side)),
+    ),
+  ];
+  const counts = [
+    questionable > 0 ? `${questionable} questionable` : "",
+    bad > 0 ? `${bad} bad` : "",
+    missing > 0 ? `${missing} missing` : "",
+  ].filter((words) => words !== "");
+  const svg = element("g", { class: "panel", "data-quantity": column.name }, [
+    ...axis(column, lines.length > 0 ? scale : null, at),
+    element("g", { "clip-path": `url(#${clip})` }, lines.length > 0 ? lines : [element("g", {})]),
+    ...ways,
+    ...marks,
+    element("path", {
+      d: `M${round(at.left)} ${round(at.top)}H${round(at.right)}V${round(at.bottom)}H${round(at.left)}Z`,
+      fill: "none",
+      stroke: look.frame,
+      "stroke-width": "1",
+    }),
+    textElement(
+      "text",
+      { x: (at.left + at.right) / 2, y: at.bottom + 18, "text-anchor": "middle", class: "small" },
+      noteUnder(lines.length, counts, column),
+    ),
+  ]);
+  return { svg, questionable, bad, missing, beyond: beyond.length, smallest, largest, manners: drawn };
+}

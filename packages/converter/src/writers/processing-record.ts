@@ -1,5 +1,5 @@
 import type { FlagCounts, ProcessedCast, ProcessingDocument, Step } from "@wherry/contracts";
-import type { Cast, Column } from "@wherry/core";
+import type { Cast, Column, LayerMeans } from "@wherry/core";
 import { castFingerprint } from "./fingerprint.ts";
 import { inTimeOrder } from "./writing-words.ts";
 
@@ -15,18 +15,20 @@ export interface HeldCast {
  * @param casts    processed casts, profiles and series; told in time order
  * @param recipe   settings as used
  * @param software program and version
+ * @param layers   layer means by cast id, whose making is the last step of their casts
  */
 export function processingRecord(
   casts: readonly Cast[],
   recipe: Readonly<Record<string, unknown>>,
   software: string,
   held: readonly HeldCast[] = [],
+  layers: ReadonlyMap<string, LayerMeans> = new Map(),
 ): ProcessingDocument {
   return {
     version: 1,
     software,
     recipe: { ...recipe },
-    casts: inTimeOrder(casts).map(processedCast),
+    casts: inTimeOrder(casts).map((cast) => processedCast(cast, layers.get(cast.id))),
     held: held.map(({ id, questions }) => ({
       id,
       questions: [...questions] as [string, ...string[]],
@@ -37,7 +39,7 @@ export function processingRecord(
 /** The record as the text of its file. */
 export const processingText = (record: ProcessingDocument): string => `${JSON.stringify(record, null, 2)}\n`;
 
-function processedCast(cast: Cast): ProcessedCast {
+function processedCast(cast: Cast, layers: LayerMeans | undefined): ProcessedCast {
   const pressure = cast.columns.get("pressure");
   const deepest = deepestRow(pressure);
   return {
@@ -53,7 +55,7 @@ function processedCast(cast: Cast): ProcessedCast {
     segments: cast.segments.map(({ kind, firstRow, lastRow }) => ({ kind, firstRow, lastRow })),
     deepestRow: deepest,
     maxPressure: deepest === null ? null : pressure!.values[deepest]!,
-    steps: cast.steps.map(
+    steps: [...cast.steps, ...(layers ? [layers.step] : [])].map(
       ({ step, parameters, counts }): Step => ({
         step,
         parameters: { ...parameters } as Step["parameters"],

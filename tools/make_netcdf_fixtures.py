@@ -4,7 +4,7 @@
 Run: python3 tools/make_netcdf_fixtures.py [FOLDER]
 
 The values are stated here and written by netCDF4 (Python) in the three classic formats. expected.json gives
-them independently of any reader, as texts that lose nothing (see netcdf_as_json.py). All data are invented.
+them independently of any reader, spelt as netcdf_contents.py does. All data are invented.
 """
 
 import json
@@ -14,7 +14,7 @@ from pathlib import Path
 import netCDF4
 import numpy
 
-from netcdf_as_json import plain
+from netcdf_contents import number
 
 FOLDER = Path(sys.argv[1]) if len(sys.argv) > 1 else Path(__file__).parent.parent / "test-data" / "netcdf"
 MADE_WITH = f"netCDF4 {netCDF4.__version__}, libnetcdf {netCDF4.__netcdf4libversion__}"
@@ -42,6 +42,12 @@ DATA64 = {
 }
 
 
+def plain(values):
+    """Values as in expected.json: numbers, 64-bit integers as text, chars as bytes in hexadecimal."""
+    array = numpy.asarray(values)
+    return array.tobytes().hex() if array.dtype.kind == "S" else [number(value) for value in array.ravel()]
+
+
 class Fixture:
     """A file together with what is expected of it."""
 
@@ -65,7 +71,7 @@ class Fixture:
         stored = value if type_name == "char" else numpy.array(value, dtype=DATA64[type_name][0])
         owner.setncattr(name, stored)
         wanted = self.wanted if variable is None else self.wanted["variables"][-1]
-        said = value if type_name == "char" else plain(stored)
+        said = value.encode().hex() if type_name == "char" else plain(stored)
         wanted["attributes"].append({"name": name, "type": type_name, "value": said})
 
     def variable(self, name, type_name, dimensions, values, fill=None):
@@ -77,7 +83,7 @@ class Fixture:
         variable[...] = array if dimensions else array[()]
         attributes = []
         if fill is not None:
-            attributes.append({"name": "_FillValue", "type": type_name, "value": plain([fill])})
+            attributes.append({"name": "_FillValue", "type": type_name, "value": plain(array.dtype.type([fill]))})
         self.wanted["variables"].append(
             {
                 "name": name,

@@ -80,8 +80,13 @@ export interface Dataset {
   readonly dimensions: ReadonlyMap<string, Dimension>;
   readonly attributes: ReadonlyMap<string, Attribute>;
   readonly variables: ReadonlyMap<string, Variable>;
-  /** What the file holds and this library can't say (compound types …), one per variable or attribute. */
+  /**
+   * What the file holds and this library can't say (compound types …), one per variable or attribute; and what
+   * is missing from a file that was cut short.
+   */
   readonly problems: readonly Problem[];
   /** Values in row-major order: no masking, no scaling. Without a slab the whole variable. */
   read(name: string, slab?: Slab): Promise<Result<DataArray>>;
+  /** Frees what the dataset holds; reading afterwards is a problem. Only netCDF-4 files hold anything. */
+  close?(): void;
 }

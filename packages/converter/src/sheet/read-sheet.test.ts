@@ -42,9 +42,14 @@ test.each([
     want: 'sheet/type 4:20 survey.product_version is 1, where a text is expected | Put it in quotes: "1".',
   },
   {
-    name: "empty value",
-    text: survey("  title:"),
-    want: "sheet/empty-value 4:9 survey.title is empty | Fill it in: one short phrase for people, or put # before the line.",
+    name: "entry of a list without a value",
+    text: survey("  references:", "    -"),
+    want: "sheet/empty-value 5:6 survey.references[1] is empty | Fill it in, or put # before the line.",
+  },
+  {
+    name: "required key without a value",
+    text: survey("casts:", "  - id:", "    file: a.csv"),
+    want: 'sheet/missing-key 5:5 casts[1] lacks "id" | Add id: name of the cast for good, unique in the survey.',
   },
   {
     name: "word outside a list",
@@ -125,6 +130,15 @@ describe("texts that are no sheet", () => {
     ["binary", "\u0000\u0001\u0002", "sheet/"],
   ])("%s", (_, text, code) => {
     expect(problems(text).join()).toContain(code);
+  });
+});
+
+test("a key without a value counts as left out", () => {
+  const result = readSheet(survey("  title:", "people:", "  creator: { name: A, email: }"), "survey.yaml");
+  expect(result.ok && result.value).toEqual({
+    version: 1,
+    survey: { id: "s1" },
+    people: { creator: { name: "A" } },
   });
 });
 

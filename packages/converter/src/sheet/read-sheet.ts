@@ -61,7 +61,7 @@ function plainContent(document: Document, file: string): Result<unknown> {
       remedy,
     });
   try {
-    return { ok: true, value: document.toJS(), warnings: [] };
+    return { ok: true, value: withoutEmpty(document.toJS()), warnings: [] };
   } catch {
     // the library refuses references that grow beyond all bounds
     return fail({
@@ -71,6 +71,15 @@ function plainContent(document: Document, file: string): Result<unknown> {
       remedy: "Write repeated parts out instead of referring to them with *.",
     });
   }
+}
+
+/** A key without a value tells nothing: it counts as left out. */
+function withoutEmpty(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(withoutEmpty);
+  if (typeof value !== "object" || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value).flatMap(([key, own]) => (own === null ? [] : [[key, withoutEmpty(own)]])),
+  );
 }
 
 /** Where a value, or the key that holds it, begins in the text; the nearest that exists. */

@@ -134,8 +134,7 @@ const pressureWord = (casts: readonly Cast[]): string =>
 const processingBlock = (): string[] => waiting(["processing:", ...fields(["processing"], 2)]);
 
 function answerBlock(questions: readonly Question[]): string[] {
-  if (questions.length === 0)
-    return waiting(["answers:", "  # None is needed: the files leave nothing open."].slice(0, 1));
+  if (questions.length === 0) return ["# answers:  # None is needed: the files leave nothing open."];
   return [
     "# Open questions. Until they are answered, the casts that they name are held back.",
     "# answers:",

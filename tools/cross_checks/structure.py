@@ -1,7 +1,7 @@
 """Structure of a product against the reference CDL: dimensions, variables, types, attributes.
 
 What the reference has must be there. Beyond it only what the design names may stand: flags of the source, of
-positions and of times, uncertainties, the identity by content, and columns of the source that no name is known for.
+positions and of times, uncertainties, and what the sheet says of a cast.
 """
 
 import pathlib
@@ -18,15 +18,15 @@ REFERENCES = pathlib.Path(__file__).resolve().parent.parent.parent / "test-data"
 FIXED = {
     "standard_name", "units", "units_metadata", "calendar", "axis", "positive", "cf_role", "sample_dimension", "bounds",
     "flag_values", "coverage_content_type", "grid_mapping", "grid_mapping_name", "Conventions", "featureType",
-    "keywords_vocabulary", "standard_name_vocabulary", "cdm_data_type", "geospatial_bounds_crs",
+    "standard_name_vocabulary", "cdm_data_type", "geospatial_bounds_crs",
     "geospatial_bounds_vertical_crs", "geospatial_lat_units", "geospatial_lon_units", "geospatial_vertical_units",
     "geospatial_vertical_positive",
 }
 # lists of names in which a product may have more than the reference
-GROWING = {"coordinates", "ancillary_variables", "flag_meanings"}
+GROWING = {"coordinates", "ancillary_variables", "flag_meanings", "keywords_vocabulary"}
 # attributes that stand only where there is something to say
 OPTIONAL = {"comment", "calibration_date", "actual_range", "accuracy", "precision", "make_model", "serial_number"}
-EXTRA = re.compile(r"^(position_qc|time_qc|cast_comment|station_name|.*_uncertainty|.*_source_flag|.*_received|.*_layer_sd)$")
+EXTRA = re.compile(r"^(position_qc|time_qc|station|remarks|end_(time|latitude|longitude)|(start|end)_satellites|pressure_offset|source_file|.*_uncertainty|.*_source_flag|.*_received|.*_layer_sd)$")
 TEXT_LENGTHS = re.compile(r"_length$")
 
 
@@ -73,7 +73,7 @@ def attributes(where, want, have, tally):
             continue
         a, b = want.getncattr(name), have.getncattr(name)
         if name in GROWING:
-            tally.check(set(a.split()) <= set(b.split()), where, f"{name} is {b!r}, the reference has {a!r}")
+            tally.check(set(a.split()) <= set(b.replace(",", " ").split()), where, f"{name} is {b!r}, the reference has {a!r}")
         elif name == "flag_values":
             tally.check(list(np.atleast_1d(a)) == list(np.atleast_1d(b))[: np.size(a)], where, f"flag_values are {b}, the reference has {a}")
         elif name == "_FillValue":

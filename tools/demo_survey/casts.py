@@ -27,7 +27,7 @@ def at(day, hour, minute, second):
 
 def cast(number, layout, place, start, **more):
     plan = {
-        "air": 5.0, "soak": 0, "soak_depth": 1.1, "down": 0.55, "uneven": 0.25, "bottom": 4.0, "up": 0.6, "stops": [],
+        "air": 5.0, "soak": 0, "soak_depth": 1.1, "down": 0.45, "uneven": 0.25, "bottom": 4.0, "up": 0.6, "stops": [],
         "waves": (0.10, 3.5), "air_after": 4.0,
     }
     known = {
@@ -42,7 +42,7 @@ def cast(number, layout, place, start, **more):
 
 CASTS = [
     cast(1, "comma", "Saltings Bridge", at(13, 6, 12, 4), soak=35, remark="salt wedge on the flood"),
-    cast(2, "comma", "Weir Pool", at(13, 6, 41, 37), remark="river side of the weir", down=0.45, satellites=(9, 9)),
+    cast(2, "comma", "Weir Pool", at(13, 6, 41, 37), soak=25, soak_depth=0.8, remark="river side of the weir", down=0.35, satellites=(9, 9)),
     cast(3, "semicolon", "Grey Sill", at(13, 7, 20, 15), soak=45, waves=(0.20, 4.0), offset=0.15),
     cast(4, "semicolon", "Quern Point", at(13, 7, 58, 49), waves=(0.75, 3.6), down=0.5, offset=0.15, remark="wake of a ferry, probe lifted several times"),
     cast(5, "tabs", "Lantern Buoy", at(13, 8, 33, 20), soak=30, waves=(0.22, 3.0), offset=0.14, remark="made fast to the buoy"),
@@ -54,7 +54,7 @@ CASTS = [
          remark="weed on the probe when it came up"),
     cast(10, "semicolon", "Grey Sill", at(14, 7, 4, 18), soak=40, waves=(0.20, 4.0), offset=-0.07, cut=True, end_fix=False, remark="the battery failed while hauling"),
     cast(11, "comma", "Reed Bend", at(14, 7, 45, 41), soak=30, offset=-0.08, down=0.4, remark="sharp salt wedge"),
-    cast(12, "tabs", "Quern Point", at(14, 8, 11, 6), down=1.25, uneven=0.02, offset=-0.06, remark="let go and fell freely"),
+    cast(12, "tabs", "Marl Spit", at(14, 8, 11, 6), down=0.95, uneven=0.02, offset=-0.06, remark="let go and fell freely"),
     cast(13, "semicolon", "Saltings Bridge", at(14, 8, 40, 27), soak=35, offset=-0.07, satellites=(3, 12), remark="under the bridge at the start"),
     cast(14, "blanks", "Marl Spit", at(14, 9, 22, 58), soak=45, offset=-0.05, stops=[(9.0, 12.0), (4.0, 15.0)], waves=(0.15, 3.8), remark="two stops on the way up"),
     cast(15, "comma", "Outer Roads", at(14, 10, 15, 33), soak=50, waves=(0.50, 5.5), down=0.8, up=0.9, offset=-0.06, air_temperature=16.4),

@@ -4,9 +4,9 @@ Water: salinity and temperature of a station are two layers joined by a hyperbol
 each; pressure follows from the hydrostatic equation with the TEOS-10 density of that water and the gravity of its
 latitude; conductivity follows from Practical Salinity (PSS-78).
 
-Motion: the probe rests in air, is dipped (and soaked where the cast has a soak), goes down by hand or in free
-fall, rests at the bottom and is hauled up. Hand speed varies by some tens of per cent over a few seconds; waves
-lift the boat, and the probe with it, by a sine of given height and period.
+Motion: the probe rests in air, is dipped (where the cast has a soak it is soaked, then lifted close to the surface
+for a moment), goes down by hand or in free fall, rests at the bottom and is hauled up. Hand speed varies by some
+tens of per cent over a few seconds; waves lift the boat, and the probe with it, by a sine of given height and period.
 
 Sensors: true values at 20 Hz pass through first-order responses (temperature 0.35 s, conductivity 0.10 s, pressure
 none), are sampled at the row times and get white noise (pressure 0.008 dbar, temperature 0.0015 degC, conductivity
@@ -68,7 +68,8 @@ def motion(rng, plan):
     if plan["soak"]:
         move(plan["soak_depth"], 0.5, "other", 0.1)
         hold(plan["soak"], "soak")
-        move(0.35, 0.3, "other", 0.1)
+        move(0.3, 0.3, "other", 0.1)
+        hold(3.5, "other")
     move(plan["deepest"], plan["down"], "down", plan["uneven"])
     hold(plan["bottom"], "bottom")
     for stop, seconds in plan["stops"]:

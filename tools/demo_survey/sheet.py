@@ -14,7 +14,7 @@ survey:
     2025. The set shows a salt wedge and its mixing towards the sea. The data were simulated from stated physics;
     no such place exists.
   keywords: [invented data, estuary, salt wedge, hand-lowered cast]
-  keywords_vocabulary: own key words, no vocabulary
+  keywords_vocabulary: free words
   naming_authority: org.example.ostrel
   product_version: "1.0.0"
   institution: Ostrel Field Station (invented)
@@ -86,7 +86,7 @@ instruments:
 
 processing:
   preset: estuary
-  bin_width: auto
+  bin_width: 0.5
   bin_coordinate: depth
   direction: down
 

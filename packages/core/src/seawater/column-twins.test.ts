@@ -91,6 +91,10 @@ describe("practical salinity at the low end", () => {
     for (const t of [-1, 0, 15, 30]) expect(core.practicalSalinity(0, t, 0)).toBe(0);
     expect(core.conductivityFromSalinity(0, 15, 0)).toBe(0);
   });
+  test("the dip of the low-salinity form below 0 is 0 (the TEOS-10 library gives no number there)", () => {
+    for (const C of [1e-6, 1e-4, 5e-4, 1e-3]) expect(core.practicalSalinity(C, 15, 0)).toBe(0);
+    expect(core.practicalSalinity(2e-3, 15, 0)).toBeCloseTo(0.0002526123054514127, 12);
+  });
   test("a negative conductivity has none", () => expect(core.practicalSalinity(-0.01, 15, 0)).toBeNaN());
   test("is continuous at 2 (TEOS-10 form)", () => {
     for (const t of [0, 10, 25]) {

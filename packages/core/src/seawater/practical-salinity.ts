@@ -22,9 +22,9 @@ export const practicalSalinityRange: ValidityRange = { SP: [0, 42], t: [-2, 35],
  * @param t temperature, degree Celsius, ITS-90, -2 to 35
  * @param p sea pressure, dbar, 0 at the surface, 0 to 10 000
  * @returns Practical Salinity, unit 1; 0 for C = 0; NaN if the conductivity ratio Rt is negative or an input is
- *          NaN. Valid for 0 to 42 and computed beyond. The low-salinity form dips to -3e-4 between C = 0 and
- *          about 0.0015 mS cm-1 (air, distilled water): such a value is returned as it comes. In water thinned
- *          by rivers, below about SP 2, the number is a convention, not a measured content of salt.
+ *          NaN. Valid for 0 to 42 and computed beyond. Between C = 0 and about 0.0015 mS cm-1 (air, distilled
+ *          water) the low-salinity form dips below 0 by up to 3e-4: there 0 is returned. In water thinned by
+ *          rivers, below about SP 2, the number is a convention, not a measured content of salt.
  * @source  Fofonoff and Millard (1983), UNESCO Technical Papers in Marine Science 44, equations (1) to (5);
  *          Hill, Dauphinee and Woods (1986), IEEE J. Oceanic Eng. 11, 109-112. Check value: R = 1.2,
  *          t68 = 20, p = 2000 gives 37.245628
@@ -38,7 +38,9 @@ export function practicalSalinity(C: number, t: number, p: number): number {
   const x = Math.sqrt(Rt);
   const f = temperatureTerm(t68);
   const SP = scaleSalinity(x, f);
-  return SP < 2 ? lowSalinityRatio(f) * (SP - lowSalinityTerm(x, f)) : SP;
+  if (SP >= 2) return SP;
+  const low = lowSalinityRatio(f) * (SP - lowSalinityTerm(x, f));
+  return low < 0 ? 0 : low;
 }
 
 /** Column twin of {@link practicalSalinity}: fills `out`. */

@@ -1,8 +1,8 @@
 import { type Cast, type Column, Flag } from "@wherry/core";
-import { extent } from "d3-array";
 import { type ScaleLinear, scaleLinear } from "d3-scale";
 import { line } from "d3-shape";
 import { isSound, type Manner, type Point, runsOf, spreadOut } from "./cast-rows.ts";
+import { extentOf } from "./extent.ts";
 import { look } from "./look.ts";
 import { badMark, beyondMark, questionableMark, wayMark } from "./marks.ts";
 import { axisTitle } from "./quantity-words.ts";
@@ -35,7 +35,7 @@ const MANNERS = ["rest", "up", "down", "all"] as const;
  */
 function valueScale(column: Column, place: Column, manners: readonly Manner[], range: [number, number]) {
   const within = (of: (row: number) => boolean) =>
-    extent(Array.from(column.values).filter((_, row) => isSound(column, place, row) && of(row)));
+    extentOf(column.values.filter((_, row) => isSound(column, place, row) && of(row)));
   const inProfile = (row: number) => manners[row] !== "rest" && manners[row] !== "air";
   const unquestioned = (row: number) => column.flags[row] !== Flag.questionable;
   const choices = [
@@ -43,9 +43,9 @@ function valueScale(column: Column, place: Column, manners: readonly Manner[], r
     within(inProfile),
     within((row) => manners[row] !== "air"),
   ];
-  const found = choices.find(([least]) => least !== undefined);
-  const [low, high] = found ? [found[0]!, found[1]!] : [0, 1];
-  const [lowest = low, highest = high] = within(inProfile);
+  const found = choices.find((choice) => choice !== null);
+  const [low, high] = found ?? [0, 1];
+  const [lowest, highest] = within(inProfile) ?? [low, high];
   // a quantity that does not change still gets a scale, one in the last places would only show noise
   const span = Math.max(high - low, Math.abs(high) * 1e-6);
   const widen = high - low > Math.abs(high) * 1e-6 ? span * 0.04 : Math.max(Math.abs(high) * 0.01, 0.5);
@@ -89,8 +89,8 @@ function axis(column: Column, scale: ScaleLinear<number, number> | null, at: Pan
 /** Arrow heads at a third and two thirds of the longest run of a direction. */
 function wayMarks(runs: readonly (readonly Point[])[], way: "down" | "up"): string[] {
   const points = runs.flat();
-  const [top, bottom] = extent(points, ([, y]) => y);
-  if (top === undefined || bottom === undefined || bottom - top < 60) return [];
+  const [top, bottom] = extentOf(points.map(([, y]) => y)) ?? [0, 0];
+  if (bottom - top < 60) return [];
   const { stroke } = look.lines[way];
   return (way === "down" ? [0.28, 0.72] : [0.42, 0.86]).map((part) => {
     const y = top + (bottom - top) * part;

@@ -1,7 +1,7 @@
 import { type Cast, type Column, formatIsoTime } from "@wherry/core";
-import { extent } from "d3-array";
 import { scaleLinear } from "d3-scale";
 import { isSound, type Manner, mannerOfRows } from "./cast-rows.ts";
+import { extentOf } from "./extent.ts";
 import { drawLegend } from "./legend.ts";
 import { look } from "./look.ts";
 import { drawPanel, type Panel, type PanelPlace } from "./panel.ts";
@@ -155,7 +155,7 @@ function drawProfile(
   const manners = mannerOfRows(cast);
   const inWater = (row: number) =>
     manners[row] !== "air" && columns.some((column) => isSound(column, place, row));
-  const [shallowest = 0, deepest = NaN] = extent(Array.from(place.values).filter((_, row) => inWater(row)));
+  const [shallowest, deepest] = extentOf(place.values.filter((_, row) => inWater(row))) ?? [0, NaN];
   const reach = Number.isFinite(deepest) && deepest > 0 ? deepest : 1;
   const depthScale = scaleLinear([Math.min(0, shallowest), reach * 1.06], [frame.top, frame.bottom]);
   const gap = 38;

@@ -40,7 +40,7 @@ export function practicalSalinity(C: number, t: number, p: number): number {
   const SP = scaleSalinity(x, f);
   if (SP >= 2) return SP;
   const low = lowSalinityRatio(f) * (SP - lowSalinityTerm(x, f));
-  return low < 0 ? 0 : low;
+  return Math.max(low, 0);
 }
 
 /** Column twin of {@link practicalSalinity}: fills `out`. */

@@ -1,0 +1,103 @@
+"""The cross-checks find what is wrong: /usr/bin/python3 -m unittest discover -s tools -t tools -p 'test_*.py'"""
+
+import contextlib
+import csv
+import io
+import pathlib
+import shutil
+import subprocess
+import tempfile
+import unittest
+
+import gsw
+import netCDF4
+import numpy as np
+
+from . import Tally
+from .layers import layers
+from .opening import opens, units_are_known
+from .reading import casts, numbers
+from .recomputing import recompute
+from .structure import REFERENCES, structure
+from .tables import same
+
+
+class CrossChecks(unittest.TestCase):
+    """Each starts from a reference file whose computed numbers have been made again at full precision."""
+
+    def setUp(self):
+        self.folder = pathlib.Path(tempfile.mkdtemp())
+        self.addCleanup(shutil.rmtree, self.folder)
+        self.full = self.made("full.cdl", "survey_full.nc")
+        with netCDF4.Dataset(self.full, "a") as dataset:
+            dataset.set_auto_maskandscale(False)
+            read = {name: numbers(dataset, name) for name in ("conductivity", "temperature", "pressure")}
+            for _, rows, lat, lon in casts(dataset):
+                C, t, p = (read[name][rows] for name in ("conductivity", "temperature", "pressure"))
+                SP = np.where(C == 0, 0, gsw.SP_from_C(C * 10, t, p))
+                SA = gsw.SA_from_SP(SP, p, lon, lat)
+                CT = gsw.CT_from_t(SA, t, p)
+                for name, values in (("salinity", SP), ("density", gsw.rho(SA, CT, p)), ("sound_speed", gsw.sound_speed(SA, CT, p))):
+                    dataset[name][rows] = np.where(np.isnan(values), -9999, values)
+
+    def made(self, reference, name):
+        path = self.folder / name
+        subprocess.run(["ncgen", "-k", "nc3", "-o", path, REFERENCES / reference], check=True)
+        return path
+
+    def failures(self, part, *arguments):
+        tally, said = Tally(), io.StringIO()
+        with contextlib.redirect_stdout(said):
+            part(*arguments, tally)
+        self.assertGreater(tally.passed + tally.failed, 0)
+        return said.getvalue()
+
+    def change(self, name, row, by):
+        with netCDF4.Dataset(self.full, "a") as dataset:
+            dataset.set_auto_maskandscale(False)
+            dataset[name][row] = dataset[name][row] + by
+
+    def test_a_right_file_passes(self):
+        for part in (opens, units_are_known, structure, recompute):
+            self.assertEqual(self.failures(part, self.full), "", part.__name__)
+
+    def test_a_wrong_number_is_found(self):
+        for name, by in (("salinity", 1e-3), ("density", 2e-3), ("sound_speed", 5e-3), ("depth", 0.05)):
+            with self.subTest(name):
+                self.change(name, 20, by)
+                self.assertIn(f"{name}", self.failures(recompute, self.full))
+                self.change(name, 20, -by)
+
+    def test_a_missing_attribute_and_a_wrong_unit_are_found(self):
+        with netCDF4.Dataset(self.full, "a") as dataset:
+            dataset["salinity"].delncattr("references")
+            dataset["temperature"].units = "degrees of warmth"
+        self.assertIn("references", self.failures(structure, self.full))
+        self.assertIn("degrees of warmth", self.failures(units_are_known, self.full))
+
+    def test_a_wrong_layer_is_found(self):
+        binned = self.made("binned.cdl", "survey_binned.nc")
+        with netCDF4.Dataset(binned, "a") as dataset:
+            dataset["temperature_count"][3] = 99
+        self.assertIn("has 99 rows", self.failures(layers, binned, self.full))
+
+    def test_a_file_that_is_not_netcdf_is_found(self):
+        path = self.folder / "survey_full.nc"
+        path.write_bytes(b"CDF\x01 and no more")
+        said = self.failures(opens, path)
+        self.assertIn("ncdump", said)
+        self.assertIn("xarray", said)
+
+    def test_cells(self):
+        single = float(np.float32(15.326))
+        self.assertTrue(same("15.326", single, ""))
+        self.assertFalse(same("15.327", single, ""))
+        self.assertTrue(same("", np.nan, ""))
+        self.assertFalse(same("", 0.0, ""))
+        self.assertFalse(same("0", np.nan, ""))
+        self.assertTrue(same("1970-01-01T00:00:01Z", 1.0, ""))
+        self.assertEqual(next(csv.reader(['"a,b"'])), ["a,b"])
+
+
+if __name__ == "__main__":
+    unittest.main()

@@ -24,8 +24,9 @@ const sources = (folder: string): string[] =>
 
 /** Every module name in `import`, `export … from` and `import()`. */
 export function importedNames(text: string): string[] {
-  const code = text.replace(/\/\*[\s\S]*?\*\//g, "").replace(/^\s*\/\/.*$/gm, "");
-  const statements = /(?:^|[\s;])(?:import|export)\s[^"'`;()]*?from\s*["']([^"']+)["']|(?:^|[\s;])import\s*["']([^"']+)["']|\bimport\(\s*["']([^"']+)["']\s*\)/g;
+  const code = text.replace(/\/\*[\s\S]*?\*\//g, "").replace(/(^|\s)\/\/.*$/gm, "");
+  const statements =
+    /(?:^|[\s;])(?:import|export)\s[^"'`;()]*?from\s*["']([^"']+)["']|(?:^|[\s;])import\s*["']([^"']+)["']|\bimport\(\s*["']([^"']+)["']\s*\)/g;
   return [...code.matchAll(statements)].map((match) => (match[1] ?? match[2] ?? match[3]) as string);
 }
 

@@ -1,8 +1,116 @@
-import { readFile } from "node:fs/promises";
+import { readFile, stat } from "node:fs/promises";
 import { extname } from "node:path";
-import { fail, type Problem, type Result, succeed } from "@wherry/core";
-import { type CheckedFile, checkFile } from "@wherry/validator";
+import { fail, nearestNames, type Problem, type Result, succeed } from "@wherry/core";
+import {
+  allRules,
+  type CheckedFile,
+  checkFile,
+  EDITIONS,
+  type FileContext,
+  isEdition,
+  type RuleSet,
+  setOf,
+} from "@wherry/validator";
 import { openFileSource } from "./file-source.ts";
 import { findFiles } from "./input-files.ts";
-import { problemFromIo } from "./problem-from-io.ts";
+import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import type { RunOptions } from "./understand-files.ts";
+
+export interface CheckOptions extends RunOptions {
+  /** Names of rule sets; all that fit a file if not given. */
+  readonly rules?: readonly string[];
+  /** Edition of the CF Conventions to judge by, instead of the one that a file claims. */
+  readonly edition?: string;
+  /** Epoch seconds. */
+  readonly now: number;
+}
+
+export interface CheckOutcome {
+  readonly files: readonly CheckedFile[];
+  /** Files of folders that are of no kind that can be checked. */
+  readonly skipped: readonly string[];
+  /** Files that the disk refused. */
+  readonly problems: readonly Problem[];
+}
+
+const NETCDF = new Set([".nc", ".nc4", ".cdf"]);
+
+/** Where CSV on the Web looks for the description of a table, without other word. */
+const metadataOf = (path: string): string => `${path}-metadata.json`;
+
+const exists = (path: string): Promise<boolean> => stat(path).then(Boolean, () => false);
+
+/** Checks netCDF files and CSV with its metadata; in folders the rest is skipped. */
+export async function check(paths: readonly string[], options: CheckOptions): Promise<Result<CheckOutcome>> {
+  const wrong = wrongChoices(options);
+  const [first, ...others] = wrong;
+  if (first) return fail(first, ...others);
+  const { now, edition, rules, signal, onProgress } = options;
+  const found = await findFiles(paths);
+  const problems: Problem[] = [...found.problems];
+  const files: CheckedFile[] = [];
+  const skipped: string[] = [];
+  for (const [index, path] of found.files.entries()) {
+    signal?.throwIfAborted();
+    onProgress?.(index, found.files.length, path);
+    const kind = extname(path).toLowerCase();
+    const described = kind === ".csv" && (await exists(metadataOf(path)));
+    if (!paths.includes(path) && !NETCDF.has(kind) && !described) {
+      skipped.push(path);
+      continue;
+    }
+    const context: FileContext = {
+      path,
+      now,
+      ...(isEdition(edition) ? { edition } : {}),
+      ...(rules === undefined ? {} : { ruleSets: rules as readonly RuleSet[] }),
+    };
+    try {
+      files.push(
+        kind === ".csv" ? await checkCsv(path, described, context) : await checkNetcdf(path, context),
+      );
+    } catch (error) {
+      if (!isIoError(error)) throw error;
+      problems.push(problemFromIo(error, path));
+    }
+  }
+  return succeed({ files, skipped, problems });
+}
+
+async function checkNetcdf(path: string, context: FileContext): Promise<CheckedFile> {
+  const source = await openFileSource(path);
+  try {
+    return await checkFile(source, context);
+  } finally {
+    await source.close();
+  }
+}
+
+const checkCsv = async (path: string, described: boolean, context: FileContext): Promise<CheckedFile> =>
+  checkFile(await readFile(path), {
+    ...context,
+    metadata: described ? await readFile(metadataOf(path)) : null,
+  });
+
+function wrongChoices({ edition, rules = [] }: CheckOptions): Problem[] {
+  const problems: Problem[] = [];
+  if (edition !== undefined && !isEdition(edition))
+    problems.push({
+      code: "check/edition",
+      message: `${edition} is no edition of the CF Conventions that is known here`,
+      where: {},
+      remedy: `Choose from ${EDITIONS.join(", ")}.`,
+    });
+  const sets = [...new Set(allRules.map(setOf))];
+  for (const name of rules) {
+    if (sets.includes(name)) continue;
+    const [near] = nearestNames(name, sets, 1);
+    problems.push({
+      code: "check/rule-set",
+      message: `${name} is no set of rules`,
+      where: {},
+      remedy: near === undefined ? `Choose from ${sets.join(", ")}.` : `Did you mean ${near}?`,
+    });
+  }
+  return problems;
+}

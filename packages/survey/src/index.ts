@@ -1,1 +1,7 @@
-export {};
+export { lookDocument, lookText } from "@wherry/converter";
+export type { Problem, Result } from "@wherry/core";
+export { checkDocument, checkText, explainRule, type Level } from "@wherry/validator";
+export * from "./check.ts";
+export * from "./convert.ts";
+export * from "./look.ts";
+export * from "./sheet.ts";

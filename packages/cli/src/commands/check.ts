@@ -41,12 +41,12 @@ export function checkCommand({ terminal, now, signal, finish }: Context): Comman
         return finish(Exit.usage);
       }
       const { files, skipped, problems } = outcome.value;
-      terminal.out(
-        json ? `${JSON.stringify(checkDocument(files, skipped), null, 2)}\n` : checkText(files, skipped),
-      );
+      terminal.out(json ? `${JSON.stringify(checkDocument(files, skipped), null, 2)}\n` : checkText(files));
       problems.forEach(terminal.problem);
+      if (skipped.length > 0) terminal.talk(`skipped, of no kind that is checked: ${skipped.join(", ")}\n`);
       const levels = LEVELS.slice(0, LEVELS.indexOf(failOn) + 1);
       const failed = files.some(({ findings }) => findings.some(({ level }) => levels.includes(level)));
-      finish(worst(problems.length > 0 ? Exit.unreadable : Exit.clean, failed ? Exit.findings : Exit.clean));
+      const unread = problems.length > 0 || files.some(({ format }) => format === null);
+      finish(worst(unread ? Exit.unreadable : Exit.clean, failed ? Exit.findings : Exit.clean));
     });
 }

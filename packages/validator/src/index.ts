@@ -5,3 +5,6 @@ export * from "./engine/finding.ts";
 export { allRules } from "./engine/registry.ts";
 export type { Example, FailingExample, Rule, RuleSet } from "./engine/rule.ts";
 export { tryExamples } from "./engine/rule-tester.ts";
+export * from "./reports/check-document.ts";
+export * from "./reports/check-text.ts";
+export * from "./reports/explain-rule.ts";

@@ -1,0 +1,133 @@
+import type { Place } from "@wherry/core";
+import type { CheckedFile } from "../engine/check-file.ts";
+import { type Citation, type Finding, isAtLeast, type Level } from "../engine/finding.ts";
+import { counted, wrap } from "./lines.ts";
+
+export interface TextOptions {
+  /** Findings of less weight are counted but not written out. All are written if not given. */
+  readonly level?: Level;
+  /** Findings written out for a file; like ones count once. All if not given. */
+  readonly max?: number;
+}
+
+const LEVELS: readonly Level[] = ["error", "warning", "advice"];
+const WORDS: Readonly<Record<Level, string>> = { error: "Error", warning: "Warning", advice: "Advice" };
+
+/** "temperature, attribute units", "the file's attribute title", "line 7, column 2". */
+export function placeInWords({ variable, attribute, dimension, line, column, byte }: Place): string {
+  const parts = [
+    variable,
+    attribute === undefined
+      ? undefined
+      : variable === undefined
+        ? `global attribute ${attribute}`
+        : `attribute ${attribute}`,
+    dimension === undefined ? undefined : `dimension ${dimension}`,
+    line === undefined ? undefined : `line ${line}`,
+    column === undefined ? undefined : `column ${column}`,
+    byte === undefined ? undefined : `byte ${byte}`,
+  ].filter((part) => part !== undefined);
+  return parts.length === 0 ? "the file" : parts.join(", ");
+}
+
+export const citationInWords = ({ document, edition, clause }: Citation): string =>
+  `${document} ${edition}, ${/^\d|^[A-Z]\.\d/.test(clause) ? `section ${clause}` : clause}`;
+
+const BASIS: Readonly<Record<Finding["basis"], string>> = {
+  clause: "",
+  reading: "; our reading",
+  house: "; our own rule",
+};
+
+/** Findings of one rule and message stand together: the first in full, the others by their place. */
+function groups(findings: readonly Finding[]): (readonly [Finding, ...Finding[]])[] {
+  const found = new Map<string, [Finding, ...Finding[]]>();
+  for (const finding of findings) {
+    const key = `${finding.level} ${finding.rule} ${finding.key}`;
+    const known = found.get(key);
+    if (known === undefined) found.set(key, [finding]);
+    else known.push(finding);
+  }
+  // what stands once is more often the cause, what stands everywhere the consequence
+  const weight = ([{ level }]: readonly [Finding, ...Finding[]]) => LEVELS.indexOf(level);
+  return [...found.values()].sort((a, b) => weight(a) - weight(b) || a.length - b.length);
+}
+
+function groupLines([first, ...others]: readonly [Finding, ...Finding[]]): string[] {
+  const { level, where, message, why, remedy, rule, citation, basis } = first;
+  const lines = wrap(`${WORDS[level]} at ${placeInWords(where)}: ${message}`, "  ", "    ");
+  if (level !== "advice") lines.push(...wrap(why, "    why:  "));
+  if (others.length > 0) {
+    const named = others
+      .slice(0, 12)
+      .map(({ where: place }) => placeInWords(place).replace(/, attribute .*$/, ""));
+    const rest = others.length > 12 ? ` and ${others.length - 12} more` : "";
+    lines.push(...wrap(`${named.join("; ")}${rest}`, "    also: "));
+  }
+  lines.push(...wrap(remedy, "    do:   "));
+  const source = citation === null ? "the format of the file" : citationInWords(citation) + BASIS[basis];
+  lines.push(...wrap(`${source} (${rule})`, "    from: "));
+  return lines;
+}
+
+/** By which edition a file was judged, and why, in a phrase. */
+function editionInWords({ editionChoice, ruleSets }: CheckedFile): string {
+  const sets = `rules: ${ruleSets.join(", ")}`;
+  if (editionChoice === null) return sets;
+  const { edition, claimed, because } = editionChoice;
+  const reason = {
+    claimed: "as the file claims",
+    option: "as asked for",
+    newest:
+      claimed === null
+        ? "the newest, as the file names none"
+        : `the newest, as CF-${claimed} is not known here`,
+  }[because];
+  return `CF ${edition}, ${reason}; ${sets}`;
+}
+
+function fileLines(file: CheckedFile, options: TextOptions): string[] {
+  const { path, format, findings, counts } = file;
+  if (format === null) {
+    const told = findings.flatMap(({ message, remedy }) => [
+      ...wrap(message, "  "),
+      ...wrap(remedy, "    do:   "),
+    ]);
+    return [path, "  This file cannot be read.", ...told];
+  }
+  const total = `${counted(counts.error, "error")}, ${counted(counts.warning, "warning")}, ${counted(counts.advice, "advice", "pieces of advice")}`;
+  const shown = groups(findings.filter(({ level }) => isAtLeast(level, options.level ?? "advice")));
+  const written = shown.slice(0, options.max ?? shown.length);
+  const left = shown.length - written.length;
+  return [
+    path,
+    ...wrap(`${format}; ${editionInWords(file)}`, "  "),
+    ...written.flatMap((group) => ["", ...groupLines(group)]),
+    ...(left > 0 ? ["", `  ${counted(left, "kind")} of findings more, not written out`] : []),
+    "",
+    `  ${total}`,
+  ];
+}
+
+/**
+ * The verdict on several files as plain text: file by file, worst first, like findings together, the sum last.
+ * Lines end in LF; no colours.
+ */
+export function checkText(files: readonly CheckedFile[], options: TextOptions = {}): string {
+  const lines = files.flatMap((file, index) => [...(index === 0 ? [] : [""]), ...fileLines(file, options)]);
+  const sum = (level: Level) => files.reduce((total, { counts }) => total + counts[level], 0);
+  const unread = files.filter(({ format }) => format === null).length;
+  const clean = files.filter(({ counts }) => counts.error + counts.warning === 0).length;
+  const sums = [
+    counted(sum("error") - unread, "error"),
+    counted(sum("warning"), "warning"),
+    counted(sum("advice"), "advice", "pieces of advice"),
+  ];
+  return [
+    ...lines,
+    "",
+    `${counted(files.length, "file")} checked: ${sums.join(", ")}.`,
+    `${clean === files.length ? "All" : clean === 0 ? "None" : clean} without error or warning${unread > 0 ? `; ${unread} cannot be read` : ""}.`,
+    "",
+  ].join("\n");
+}

@@ -1,0 +1,90 @@
+import { fail, type Result, succeed } from "@wherry/core";
+import { allRules } from "../engine/registry.ts";
+import type { Rule } from "../engine/rule.ts";
+import { nearest } from "../engine/vocabulary.ts";
+import { csvRules } from "../rules/csv/index.ts";
+import { citationInWords, placeInWords } from "./check-text.ts";
+import { wrap } from "./lines.ts";
+
+const BASIS: Readonly<Record<Rule["basis"], string>> = {
+  clause: "The source says it.",
+  reading: "This is our reading of the source.",
+  house: "This is a rule of our own.",
+};
+
+const cdlOf = (example: Rule["passing"][number]): string =>
+  typeof example === "string" ? example : example.cdl;
+
+const indent = (text: string): string[] =>
+  text
+    .split("\n")
+    .filter((line) => line.trim() !== "")
+    .map((line) => `    ${line.trim()}`);
+
+/** In which editions a rule holds and with which level, where that is not always the same. */
+function editionsOf({ editions, level }: Rule): string[] {
+  if (editions === undefined) return [];
+  const { since, until, levels = [] } = editions;
+  const from = since === undefined ? "all editions" : `CF ${since} and later`;
+  const to = until === undefined ? "" : `, until CF ${until}`;
+  const older = levels.map((each) => `${each.level} until ${each.until}`);
+  return wrap(
+    `Holds in ${from}${to}${older.length > 0 ? `; ${older.join(", ")}, then ${level}` : ""}.`,
+    "  ",
+  );
+}
+
+/** A rule in plain words: what, why, where it stands, what to do, an example that passes and one that fails. */
+export function ruleText(rule: Rule): string {
+  const { id, title, why, remedy, level, basis, citation, passing, failing, messages } = rule;
+  const [good] = passing;
+  const [bad] = failing;
+  return [
+    `${id} (${level})`,
+    "",
+    ...wrap(title, "  "),
+    "",
+    ...wrap(why, "  Why: ", "       "),
+    ...wrap(
+      remedy.replace(/\{(?:instead|near)\}/g, "").replace(/\{(\w+)\}/g, "<$1>"),
+      "  What to do: ",
+      "       ",
+    ),
+    ...wrap(`${citationInWords(citation)}. ${BASIS[basis]}`, "  Source: ", "       "),
+    ...editionsOf(rule),
+    "",
+    ...(good === undefined ? [] : ["  This passes:", ...indent(cdlOf(good)), ""]),
+    ...(bad === undefined
+      ? []
+      : [
+          `  This does not (at ${placeInWords(bad.where)}: ${(messages[bad.message] ?? "").replace(/\{(\w+)\}/g, "<$1>")}):`,
+          ...indent(bad.cdl),
+          "",
+        ]),
+  ].join("\n");
+}
+
+/**
+ * Explains a rule by its id.
+ *
+ * @param more  rules of documents beside those that ship
+ * @returns     the text, or rule/unknown with the ids that are nearest in spelling or that hold the words
+ */
+export function explainRule(id: string, more: readonly Rule[] = []): Result<string> {
+  const rules = [...allRules, ...csvRules, ...more];
+  const rule = rules.find((each) => each.id === id.trim().toLowerCase());
+  if (rule !== undefined) return succeed(ruleText(rule));
+  const ids = rules.map((each) => each.id);
+  const word = id.trim().toLowerCase().replaceAll("_", "-");
+  const holding = ids.filter((each) => word.length > 2 && each.includes(word));
+  const near = [...new Set([...nearest(word, ids, 3), ...holding])].slice(0, 3);
+  return fail({
+    code: "rule/unknown",
+    message: `There is no rule ${id}.`,
+    where: {},
+    remedy:
+      near.length > 0
+        ? `Perhaps you mean ${near.join(" or ")}.`
+        : "The ids of rules stand in brackets behind each finding of check.",
+  });
+}

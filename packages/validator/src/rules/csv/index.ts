@@ -1,0 +1,3 @@
+import type { Rule } from "../../engine/rule.ts";
+
+export const csvRules: readonly Rule[] = [];

@@ -1,5 +1,6 @@
 export * from "./recipe/process-cast.ts";
 export * from "./recipe/read-recipe.ts";
+export * from "./recipe/settings-from-sheet.ts";
 export * from "./recipe/settings.ts";
 export { type CompletedSheet, completeSheet, mintIds } from "./sheet/cast-ids.ts";
 export * from "./sheet/check-sheet.ts";

@@ -68,7 +68,7 @@ export * from "./time/cf-time.ts";
 export * from "./time/iso-duration.ts";
 export * from "./time/iso-time.ts";
 export { convertUnits, convertUnitsColumn, sameDimension } from "./units/convert.ts";
-export { isDimensionlessUnit, isTimeReference, parseUnits } from "./units/parse.ts";
+export { involvesTemperature, isDimensionlessUnit, isTimeReference, parseUnits } from "./units/parse.ts";
 export { suggestUnits, type UnitSuggestion } from "./units/suggest.ts";
 export type { Timestamp } from "./units/timestamp.ts";
 export type { Unit, UnitPart } from "./units/unit.ts";

@@ -94,6 +94,13 @@ describe("decimal factors stay exact", () => {
 test("an inverse is no conversion, unlike in the library", () =>
   expect(convertUnits(2, "s", "Hz")).toBeNaN());
 test("a duration is no moment", () => expect(convertUnits(2, "days", "days since 1970-01-01")).toBeNaN());
+test.each([
+  ["(1e200 m)^9", "m9"],
+  ["light_year^200", "fm200"],
+])("%s is beyond all numbers", (from, to) => {
+  expect(parseUnits(from).ok).toBe(true);
+  expect(convertUnits(1, from, to)).toBeNaN();
+});
 test("NaN in, NaN out", () => expect(convertUnits(NaN, "degC", "K")).toBeNaN());
 
 test("offsets belong to bare temperatures", () => {

@@ -26,6 +26,8 @@ function linear(from: Unit, to: Unit): Conversion {
   const seconds = from.since && to.since ? from.since.moment.epochSeconds - to.since.moment.epochSeconds : 0;
   const add =
     factorValue(multiplyFactors(offset, invertFactor(to.factor))) + seconds / factorValue(to.factor);
+  // factors beyond what a double holds ("m255" of a light year) give no wrong number
+  if (![up, down, add].every(Number.isFinite) || up === 0 || down === 0) return () => NaN;
   if (up === 1 && down === 1 && add === 0) return (value) => value;
   if (add === 0) return (value) => (value * up) / down;
   return (value) => (value * up) / down + add;

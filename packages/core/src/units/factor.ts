@@ -1,3 +1,5 @@
+import { parseNumber } from "../text/number.ts";
+
 /**
  * A conversion factor: numerator / denominator × 10^exponent. Kept in three parts so that decimal factors stay exact
  * (µS/cm to S/m divides by 10 000, it does not multiply by a rounded 1e-4).
@@ -27,17 +29,18 @@ function factor(numerator: number, denominator: number, exponent: number): Facto
   return { numerator: n, denominator: d, exponent: e };
 }
 
-/** A factor from a printed decimal number ("1.5e-3"); the text must be one. */
+/** A factor from a printed decimal number ("1.5e-3"); the text must be one that a double can hold. */
 export function decimalFactor(text: string): Factor {
   const [mantissa = "", exponentText = "0"] = text.toLowerCase().split("e");
   const [whole = "", fraction = ""] = mantissa.replace(/^[+-]/, "").split(".");
   const digits = (whole + fraction).replace(/^0+/, "");
-  const exponent = Number(exponentText) - fraction.length;
+  const exponent = parseNumber(exponentText) - fraction.length;
   const sign = mantissa.startsWith("-") ? -1 : 1;
-  if (digits.length <= 15) return factor(sign * Number(digits), 1, exponent);
+  if (digits === "") return { numerator: 0, denominator: 1, exponent: 0 };
+  if (digits.length <= 15) return factor(sign * parseNumber(digits), 1, exponent);
   const shift = digits.length - 1; // too many digits to be exact: the nearest double between 1 and 10
   return {
-    numerator: sign * Number(`${digits[0]}.${digits.slice(1)}`),
+    numerator: sign * parseNumber(`${digits[0]}.${digits.slice(1)}`),
     denominator: 1,
     exponent: exponent + shift,
   };
@@ -79,4 +82,5 @@ export function factorValue(f: Factor): number {
   return up / down;
 }
 
-const powerOfTen = (exponent: number): number => Number(`1e${exponent}`); // exact up to 1e22, nearest above
+/** Exact up to 1e22, the nearest double above, NaN beyond what a double holds. */
+const powerOfTen = (exponent: number): number => parseNumber(`1e${exponent}`);

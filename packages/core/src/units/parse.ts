@@ -1,5 +1,6 @@
 import { fail, type Result, succeed } from "../problem.ts";
 import { nearestNames } from "../text/nearest.ts";
+import { parseNumber } from "../text/number.ts";
 import { decimalFactor } from "./factor.ts";
 import { suggestUnits } from "./suggest.ts";
 import { knownUnitWords, lookupUnit } from "./table.ts";
@@ -102,7 +103,15 @@ class Reader {
       throw new Misread("grammar", this.at, `"${shift[1]}" needs a number or, for a time, a date behind it`);
     if (unit.since) throw new Misread("impossible", start, "a time since a moment cannot be shifted again");
     this.parts.push({ kind: "number", text: number[0] });
-    return shiftUnit(unit, decimalFactor(number[0]));
+    return shiftUnit(unit, decimalFactor(this.sized(number[0], start)));
+  }
+
+  private sized(number: string, start: number): string {
+    const value = parseNumber(number);
+    const written = /[1-9]/.test(number.replace(/[eE].*/, ""));
+    if (Number.isNaN(value) || (value === 0 && written))
+      throw new Misread("impossible", start, `${number} is too large or too small to compute with`);
+    return number;
   }
 
   private product(): Unit {
@@ -142,11 +151,11 @@ class Reader {
 
   private exponent(): number | null {
     const plain = this.take("raised")?.[1] ?? this.take("integer")?.[0];
-    if (plain !== undefined) return Number(plain);
+    if (plain !== undefined) return parseNumber(plain);
     const small = this.take("superscript");
     if (!small) return null;
     const digits = [...small[2]!].map((digit) => SUPERSCRIPTS.indexOf(digit)).join("");
-    return small[1] === "\u207B" ? -Number(digits) : Number(digits);
+    return small[1] === "\u207B" ? -parseNumber(digits) : parseNumber(digits);
   }
 
   private basic(): Unit {
@@ -165,7 +174,7 @@ class Reader {
     }
     const number = this.take("number");
     if (number) {
-      const factor = decimalFactor(number[0]);
+      const factor = decimalFactor(this.sized(number[0], start));
       if (factor.numerator === 0) throw new Misread("impossible", start, "zero is not a unit");
       this.parts.push({ kind: "number", text: number[0] });
       return numberUnit(factor);
@@ -235,6 +244,9 @@ function remedyFor(text: string, misread: Misread): string | null {
 
 /** A time counted from a moment, such as "days since 1970-01-01". */
 export const isTimeReference = (unit: Unit): boolean => unit.since !== null;
+
+/** A temperature takes part, on a scale or as a difference (K, degC, W m-2 K-1). */
+export const involvesTemperature = (unit: Unit): boolean => unit.dimensions[4] !== 0;
 
 /** A plain number, percentage or angle: dimensionless in the sense of UDUNITS. */
 export const isDimensionlessUnit = isDimensionless;

@@ -1,3 +1,4 @@
+import { parseNumber } from "../text/number.ts";
 import { lenientDayNumber } from "../time/calendar.ts";
 
 /** A moment as written in a unit of time, and what it means in UDUNITS. */
@@ -88,14 +89,14 @@ function readDate(take: Take) {
   const broken = take(DATE);
   if (broken) {
     const [, year, month, day = "1"] = broken;
-    return { year: Number(year), month: Number(month), day: Number(day) };
+    return { year: parseNumber(year), month: parseNumber(month), day: parseNumber(day) };
   }
   const packed = take(PACKED_DATE);
   if (!packed) return null;
   const [, sign = "", digits = ""] = packed;
-  const part = (from: number, to: number) => Number(digits.slice(from, to) || "1");
+  const part = (from: number, to: number) => parseNumber(digits.slice(from, to) || "1");
   return {
-    year: Number(sign + digits.slice(0, 4)),
+    year: parseNumber(sign + digits.slice(0, 4)),
     month: part(4, digits.length === 5 ? 5 : 6),
     day: part(6, 8),
   };
@@ -106,15 +107,20 @@ function readClock(take: Take) {
   const broken = take(CLOCK);
   if (broken) {
     const [, sign, hour, minute, second = "0"] = broken;
-    return { separator: separate(sign), hour: Number(hour), minute: Number(minute), second: Number(second) };
+    return {
+      separator: separate(sign),
+      hour: parseNumber(hour),
+      minute: parseNumber(minute),
+      second: parseNumber(second),
+    };
   }
   const packed = take(PACKED_CLOCK);
   if (!packed) return null;
   const [, sign, digits = "", decimals = ""] = packed;
   if (decimals !== "" && digits.length < 5) return "decimals";
   const padded = digits.length % 2 === 1 ? `0${digits}` : digits;
-  const part = (from: number) => Number(padded.slice(from, from + 2) || "0");
-  const second = Number(`${padded.slice(4, 6) || "0"}${decimals}`);
+  const part = (from: number) => parseNumber(padded.slice(from, from + 2) || "0");
+  const second = parseNumber(`${padded.slice(4, 6) || "0"}${decimals}`);
   return { separator: separate(sign), hour: part(0), minute: part(2), second };
 }
 
@@ -128,6 +134,6 @@ function readZone(take: Take, afterClock: boolean): { text: string | null; minut
     second !== undefined || first.length <= 2
       ? [first, second ?? "0"]
       : [first.slice(0, -2), first.slice(-2)];
-  const total = Number(hours) * 60 + Number(minutes);
-  return { text: whole.trim(), minutes: sign === "-" ? -total : total, minute: Number(minutes) };
+  const total = parseNumber(hours) * 60 + parseNumber(minutes);
+  return { text: whole.trim(), minutes: sign === "-" ? -total : total, minute: parseNumber(minutes) };
 }

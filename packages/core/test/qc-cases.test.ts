@@ -22,8 +22,38 @@ import { stuckValue } from "../src/quality/stuck-value.ts";
 
 // Worked cases of our own (test-data/reference/qc-cases.json); the expected flags stand in the file.
 
-// biome-ignore lint/suspicious/noExplicitAny: configurations differ from test to test and come from JSON
-type Config = any;
+/** Union of what the configurations of the tests hold; each test has its own part. */
+interface Config {
+  readonly sensorRange: [number, number];
+  readonly expectedRange?: [number, number];
+  readonly floor: number;
+  readonly gradientFactor: number;
+  readonly spacingFloor: number;
+  readonly windowRows: number;
+  readonly longest: number;
+  readonly badAbove?: number;
+  readonly along?: "pressure" | "time";
+  readonly shallowLimit: number;
+  readonly deepLimit: number;
+  readonly largestStep?: number;
+  readonly deviations: number;
+  readonly badAfter?: number;
+  readonly questionableAfter: number;
+  readonly tolerance?: number;
+  readonly resolution: { temperature: number; conductivity: number };
+  readonly fewestRows: number;
+  readonly leastTravel: number;
+  readonly ratedPressure: number;
+  readonly layerWidth: number;
+  readonly reversalTolerance: number;
+  readonly longestGap: number;
+  readonly fewest: number;
+  readonly largestSpeed: number;
+  readonly adviceDistanceKm: number;
+  readonly ignoreBelowKm: number;
+  readonly scope?: string[];
+  readonly worst?: 3 | 4;
+}
 interface CaseTest {
   readonly test: string;
   readonly id: string;
@@ -79,9 +109,9 @@ function run(data: Case["data"], { test: name, variable, config }: CaseTest): nu
   const rows = Object.values(data)[0]!.length;
   const labels = (data.segments ?? Array<string>(rows).fill("down")) as SegmentKind[];
   const segments: Segment[] = labels.map((kind, k) => ({ kind, firstRow: k, lastRow: k }));
-  const scope = config.scope as string[] | undefined;
+  const { scope, worst = 4 } = config;
+  const tolerance = config.tolerance ?? Number.NaN;
   const runs = judgedRuns(segments).filter(({ kind }) => scope === undefined || scope.includes(kind));
-  const worst = config.worst ?? 4;
   const own = variable === undefined ? null : column(variable);
   const p = column("pressure");
   const ofOwn = (judge: (x: Float64Array) => Uint8Array) => judgeRuns(rows, runs, own, [own!], judge);
@@ -102,9 +132,11 @@ function run(data: Case["data"], { test: name, variable, config }: CaseTest): nu
       case "spike_vertical":
         return judgeRuns(rows, runs, own, [own!, p], (x, q) => spikeVertical(x!, q!, config));
       case "rate_of_change":
-        return ofOwn((x) => rateOfChange(x, config));
+        return ofOwn((x) =>
+          rateOfChange(x, config.largestStep === undefined ? config : { largestStep: config.largestStep }),
+        );
       case "flat_line":
-        return ofOwn((x) => flatLine(x, { ...config, badAfter: config.badAfter ?? null }));
+        return ofOwn((x) => flatLine(x, { ...config, tolerance, badAfter: config.badAfter ?? null }));
       case "stuck_value":
         return ofOwn((x) => stuckValue(x, worst));
       case "stuck":
@@ -123,16 +155,14 @@ function run(data: Case["data"], { test: name, variable, config }: CaseTest): nu
         return ratedPressureTest(p, config.ratedPressure);
       case "density_inversion":
         return judgeRuns(rows, runs, null, layered, (t, s, q) =>
-          densityInversion(t!, s!, q!, config.tolerance, worst),
+          densityInversion(t!, s!, q!, tolerance, worst),
         );
       case "density_inversion_layers":
         return judgeRuns(rows, runs, null, layered, (t, s, q) =>
-          densityInversionLayers(t!, s!, q!, { ...config, worst }),
+          densityInversionLayers(t!, s!, q!, { ...config, tolerance, worst }),
         );
       case "freezing_point":
-        return judgeRuns(rows, runs, layered[0]!, layered, (t, s, q) =>
-          freezingPoint(t!, s!, q!, config.tolerance),
-        );
+        return judgeRuns(rows, runs, layered[0]!, layered, (t, s, q) => freezingPoint(t!, s!, q!, tolerance));
       case "gap":
         return gap(column("time"), config.longestGap, worst);
       case "satellites":

@@ -7,6 +7,7 @@ export * from "./sheet/check-sheet.ts";
 export * from "./sheet/complete-sheet-text.ts";
 export * from "./sheet/read-sheet.ts";
 export * from "./sheet/write-sheet.ts";
+export { concernsAnswers, understandFile, type UnderstandContext } from "./understand/understand-file.ts";
 export * from "./writers/binned-dataset.ts";
 export * from "./writers/csv-product.ts";
 export { type Equipment, equipmentOf, instrumentOf, platformOf } from "./writers/equipment.ts";

@@ -1,1 +1,3 @@
 export * from "./understood.ts";
+export { readWhpExchange, type TimeRole } from "./whp-exchange/read-whp-exchange.ts";
+export { iodeFromWoceCtd, WOCE_CTD, WOCE_CTD_FLAGS } from "./whp-exchange/woce-flags.ts";

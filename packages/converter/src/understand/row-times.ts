@@ -72,9 +72,9 @@ export function rowTimesOf(
   allowed: ReadonlySet<DateOrder> | null,
 ): RowTimes {
   const local = new Float64Array(moments.length).fill(NaN);
+  const offsets = new Float64Array(moments.length).fill(NaN);
   const unread: number[] = [];
   let dated = true;
-  let offset: number | null | undefined;
   let ambiguousZone: readonly number[] | null = null;
   let days = 0;
   let previous = NaN;
@@ -100,11 +100,17 @@ export function rowTimesOf(
     }
     const zone = moment.zone ?? dates?.[row]?.zone ?? null;
     if (zone && zone.minutes.length > 1) ambiguousZone = zone.minutes;
-    const own = zone === null ? NaN : zone.minutes[0]!;
-    if (offset === undefined) offset = own;
-    else if (offset !== null && !Object.is(offset, own)) offset = null;
-    // a clock change inside the record: the offset written in each row counts
-    if (offset === null && !Number.isNaN(own)) local[row] = local[row]! - own * 60;
+    else if (zone) offsets[row] = zone.minutes[0]!;
   }
-  return { local, dated, offset: offset === undefined ? NaN : offset, unread, ambiguousZone };
+  return { local, dated, offset: oneOffset(local, offsets), unread, ambiguousZone };
+}
+
+/** The offset all rows share; where the clock was changed within the record, each row's own is taken off. */
+function oneOffset(local: Float64Array, offsets: Float64Array): number | null {
+  const first = offsets.find((_, row) => !Number.isNaN(local[row]!)) ?? NaN;
+  const read = (row: number) => !Number.isNaN(local[row]!);
+  if (offsets.every((offset, row) => !read(row) || Object.is(offset, first))) return first;
+  if (offsets.some((offset, row) => read(row) && Number.isNaN(offset))) return null;
+  for (let row = 0; row < local.length; row++) local[row] = local[row]! - offsets[row]! * 60;
+  return 0;
 }

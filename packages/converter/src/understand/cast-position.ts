@@ -1,0 +1,203 @@
+import { type Evidence, parseNumber, type Position } from "@wherry/core";
+import { evidence, type FileFacts } from "./file-facts.ts";
+import type { Axis, Coordinate } from "./position.ts";
+import { findCoordinates } from "./position.ts";
+import { type CoordinateFact, type PositionFacts, positionFacts } from "./position-facts.ts";
+import type { RawCast, RawColumn } from "./raw-cast.ts";
+import { writeZone } from "./zone.ts";
+
+export interface CastPosition {
+  readonly start: Position | null;
+  readonly end: Position | null;
+  readonly evidence: readonly Evidence[];
+}
+
+interface Fix {
+  readonly latitude: number;
+  readonly longitude: number;
+  readonly line: number | null;
+  readonly words: string;
+}
+
+/**
+ * Start and end fix of a cast: from columns of the table or lines of the header, else asked. A letter O is read by
+ * the language of the file or asked; 0° 0° is no fix.
+ *
+ * @param zone minutes east of UTC of the file's local clock, null if unknown
+ */
+export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: number | null): CastPosition {
+  const found: Evidence[] = [];
+  const own = positionFacts(cast.own);
+  const said = own.coordinates.length > 0 || own.noFix ? own : positionFacts([...cast.own, ...cast.shared]);
+  const inRows = rowPositions(cast);
+  const place = (line: number | null) => (line === null ? { file: facts.path } : { file: facts.path, line });
+  let start: Fix | null = null;
+  let end: Fix | null = null;
+  if (inRows) {
+    start = inRows.first;
+    end = inRows.last;
+  } else {
+    start = fixOf(said, "start");
+    end = fixOf(said, "end");
+  }
+  const given = facts.inquiry.given({ topic: "position", cast: id, read: readPosition });
+  if (!start && given) {
+    start = { ...given.value, line: null, words: given.because };
+    found.push(evidence("position", "answered", given.because, place(null)));
+  } else if (start) {
+    const because = start.line === null ? start.words : `line ${start.line} says "${start.words}"`;
+    const certainty = signOnly(said) ? "implied" : "stated";
+    for (const fact of ["latitude", "longitude"]) found.push(evidence(fact, certainty, because, place(start.line)));
+    found.push(evidence("geodeticDatum", "assumed", "satellite fixes are given on WGS 84", place(start.line)));
+  }
+  const openSign = facts.inquiry.questions.some(({ about, casts }) => about === "hemisphere" && casts.includes(id));
+  if (!start && !openSign) askPosition();
+  const lateEnd = facts.inquiry.given({ topic: "endPosition", cast: id, read: readPosition });
+  if (!end && lateEnd) end = { ...lateEnd.value, line: null, words: lateEnd.because };
+  if (end && (end.line !== null || lateEnd))
+    found.push(evidence("endPosition", lateEnd ? "answered" : "stated", end.line === null ? end.words : `line ${end.line} says "${end.words}"`, place(end.line)));
+  return { start: start && toPosition(start, "start"), end: end && toPosition(end, "end"), evidence: found };
+
+  function toPosition(fix: Fix, role: "start" | "end"): Position {
+    const satellites = said.satellites.find((each) => each.role === role) ?? (role === "start" ? said.satellites.find((each) => each.role === "any") : undefined);
+    const onLine = said.satellites.find(({ line }) => fix.line !== null && line.number === fix.line);
+    const chosen = onLine ?? satellites;
+    return {
+      latitude: fix.latitude,
+      longitude: fix.longitude,
+      satellites: chosen?.satellites ?? null,
+      quality: chosen?.quality ?? null,
+    };
+  }
+
+  function fixOf(from: PositionFacts, role: "start" | "end"): Fix | null {
+    const latitude = choose(from, "latitude", role);
+    const longitude = choose(from, "longitude", role);
+    if (latitude === "conflict" || longitude === "conflict") return null;
+    if (!latitude || !longitude) return null;
+    if (latitude.coordinate.degrees === 0 && longitude.coordinate.degrees === 0) return null;
+    const north = signed(latitude);
+    const east = signed(longitude);
+    if (north === null || east === null) return null;
+    const words = latitude.line === longitude.line ? latitude.line.text : `${latitude.line.text}; ${longitude.line.text}`;
+    return { latitude: north, longitude: east, line: latitude.line.number, words };
+  }
+
+  function signed({ axis, coordinate, line }: CoordinateFact): number | null {
+    if (coordinate.sign === null) return letterO(coordinate, line.number);
+    if (axis === "longitude" && coordinate.hemisphere === "none" && zone !== null && zone !== 0) {
+      // a local clock keeps near its longitude: 15 degrees an hour, a few hours off at most
+      const expected = zone / 4;
+      if (Math.abs(coordinate.degrees - expected) > 75 && Math.abs(-coordinate.degrees - expected) < 45) return askHemisphere(coordinate, line.number, `the time zone ${writeZone(zone)} lies on the other side of Greenwich`);
+    }
+    return coordinate.sign * coordinate.degrees;
+  }
+
+  function letterO(coordinate: Coordinate, line: number): number | null {
+    if (facts.letterO) {
+      const { sign, words } = facts.letterO;
+      const side = sign < 0 ? "west" : "east";
+      found.push(
+        evidence("hemisphere", "implied", `the letter O is ${side} in the language of ${words.slice(0, 4).map((word) => `"${word}"`).join(", ")}`, place(line)),
+      );
+      return sign * coordinate.degrees;
+    }
+    return askHemisphere(coordinate, line, "O is west in some languages (ouest, oeste) and east in others (Ost)");
+  }
+
+  function askHemisphere(coordinate: Coordinate, line: number, why: string): number | null {
+    const settled = facts.inquiry.settle({
+      topic: "hemisphere",
+      holds: [id],
+      text: `Is the longitude "${coordinate.words}" east or west? ${why[0]!.toUpperCase()}${why.slice(1)}.`,
+      line,
+      candidates: ["west", "east"],
+      read: (value) => (/^w(est)?$/i.test(value) ? -1 : /^e(ast)?$/i.test(value) ? 1 : null),
+      form: "west or east",
+    });
+    if (!settled) return null;
+    found.push(evidence("hemisphere", "answered", settled.because, place(line)));
+    return settled.value * coordinate.degrees;
+  }
+
+  function askPosition(): void {
+    const conflicting = ["latitude", "longitude"].some((axis) => choose(said, axis as Axis, "start") === "conflict");
+    const line = said.noFix ?? said.unordered ?? said.coordinates[0]?.line;
+    const text = said.noFix
+      ? `"${said.noFix.text}": at what position (latitude, longitude) was the cast made?`
+      : said.unordered
+        ? `Which of the numbers in "${said.unordered.text}" is the latitude? Give the position as latitude, longitude.`
+        : conflicting
+          ? "The header gives more than one position for the cast. Which is its start fix?"
+          : "At what position (latitude, longitude) was the cast made? The file gives none.";
+    facts.inquiry.settle({
+      topic: "position",
+      cast: id,
+      holds: [id],
+      text,
+      ...(line ? { line: line.number } : {}),
+      candidates: [],
+      example: "51.2000, -4.3000",
+      read: readPosition,
+      form: 'latitude and longitude in decimal degrees, such as "51.2000, -4.3000"',
+    });
+  }
+}
+
+const signOnly = (said: PositionFacts) => said.coordinates.some(({ coordinate }) => coordinate.hemisphere === "none");
+
+/** The fact for an axis and a fix. Two different values without a role are a conflict. */
+function choose(from: PositionFacts, axis: Axis, role: "start" | "end"): CoordinateFact | "conflict" | null {
+  const ofAxis = from.coordinates.filter((fact) => fact.axis === axis);
+  const exact = ofAxis.filter((fact) => fact.role === role);
+  const fitting = exact.length > 0 ? exact : role === "start" ? ofAxis.filter((fact) => fact.role === "any") : [];
+  const [first] = fitting;
+  if (!first) return null;
+  const same = (other: CoordinateFact) =>
+    Math.abs(other.coordinate.degrees - first.coordinate.degrees) < 1e-4 && other.coordinate.sign === first.coordinate.sign;
+  return fitting.every(same) ? first : "conflict";
+}
+
+/** Latitude and longitude columns: the first and the last row that has a fix. */
+function rowPositions(cast: RawCast): { readonly first: Fix; readonly last: Fix | null } | null {
+  const column = (kind: "latitude" | "longitude") => cast.columns.find(({ meaning }) => meaning.kind === kind);
+  const [lat, lon] = [column("latitude"), column("longitude")];
+  if (!lat || !lon) return null;
+  const at = (row: number): Fix | null => {
+    const north = degreesAt(cast, lat, "latitude", row);
+    const east = degreesAt(cast, lon, "longitude", row);
+    if (Number.isNaN(north) || Number.isNaN(east) || (north === 0 && east === 0)) return null;
+    const words = `${lat.head.header} and ${lon.head.header} of the row`;
+    return { latitude: north, longitude: east, line: cast.lines[row] ?? null, words };
+  };
+  let first: Fix | null = null;
+  let last: Fix | null = null;
+  for (let row = 0; row < cast.rows.length && !first; row++) first = at(row);
+  for (let row = cast.rows.length - 1; row >= 0 && !last; row--) last = at(row);
+  if (!first) return null;
+  const moved = last && (last.latitude !== first.latitude || last.longitude !== first.longitude);
+  return { first, last: moved ? last : null };
+}
+
+function degreesAt(cast: RawCast, column: RawColumn, axis: Axis, row: number): number {
+  if (column.numbers) {
+    const value = column.numbers.values[row] ?? NaN;
+    return Math.abs(value) <= (axis === "latitude" ? 90 : 180) ? value : NaN;
+  }
+  const [coordinate] = findCoordinates(cast.rows[row]?.[column.index] ?? "", axis);
+  return coordinate?.sign == null ? NaN : coordinate.sign * coordinate.degrees;
+}
+
+/** "51.2, -4.3" or with hemisphere letters N, S, E, W. */
+export function readPosition(text: string): { readonly latitude: number; readonly longitude: number } | null {
+  const plain = /^\s*([+-]?\d+(?:\.\d+)?)\s*[,; ]\s*([+-]?\d+(?:\.\d+)?)\s*$/.exec(text);
+  if (plain) {
+    const [latitude, longitude] = [parseNumber(plain[1]!), parseNumber(plain[2]!)];
+    return Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180 ? { latitude, longitude } : null;
+  }
+  const found = findCoordinates(text);
+  const latitude = found.find(({ axis }) => axis === "latitude");
+  const longitude = found.find(({ axis }) => axis === "longitude");
+  if (!latitude?.sign || !longitude?.sign || found.length !== 2) return null;
+  return { latitude: latitude.sign * latitude.degrees, longitude: longitude.sign * longitude.degrees };
+}

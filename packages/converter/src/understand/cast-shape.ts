@@ -1,0 +1,161 @@
+import type { Cast, CastState, Column, Evidence } from "@wherry/core";
+import { evidence, type FileFacts } from "./file-facts.ts";
+import type { HeaderLine } from "./header-lines.ts";
+import { extentOf, medianOf } from "./number-column.ts";
+import { lineAbout, sensorDepth } from "./other-facts.ts";
+
+export interface CastShape {
+  readonly kind: Cast["kind"];
+  readonly fixedDepth: Cast["fixedDepth"];
+  readonly state: CastState;
+  readonly evidence: readonly Evidence[];
+}
+
+/** What the rows and the header tell about a cast's course. */
+export interface ShapeInput {
+  readonly id: string;
+  readonly lines: readonly HeaderLine[];
+  readonly vertical: Column | null;
+  readonly elapsed: Float64Array | null;
+  /** The source's rows have times, even if their zone or date is still open. */
+  readonly timed: boolean;
+}
+
+/** Whether rows belong to a profile or to one depth, and what had been done to them before they came. */
+export function castShape(input: ShapeInput, facts: FileFacts): CastShape {
+  const found: Evidence[] = [];
+  const place = (line?: number) => (line === undefined ? { file: facts.path } : { file: facts.path, line });
+  const stated = sensorDepth(input.lines);
+  const steady = input.vertical ? staysAtOneDepth(input.vertical.values, input.elapsed) : null;
+  const series = lineAbout(input.lines, "series");
+  const fixed = input.vertical ? steady !== null : input.timed && (stated !== null || series !== null);
+  if (!fixed) {
+    if (!input.vertical) askVertical();
+    return { kind: "profile", fixedDepth: null, state: stateOf(input, found, place), evidence: found };
+  }
+  const because = input.vertical
+    ? `${input.vertical.source?.header ?? "the vertical column"} stays within ${steady!.spread.toFixed(2)} of ${steady!.middle.toFixed(2)} in most rows`
+    : stated
+      ? `rows have times and no depth, and line ${stated.line.number} says "${stated.line.text}"`
+      : `rows have times and no depth, and line ${series!.number} says "${series!.text}"`;
+  found.push(evidence("kind", "implied", because, place(stated?.line.number ?? series?.number)));
+  const state: CastState = { ...stateOf(input, found, place), direction: "unknown" };
+  return { kind: "fixed-depth", fixedDepth: fixedDepth(), state, evidence: found };
+
+  function fixedDepth(): Cast["fixedDepth"] {
+    if (input.vertical) {
+      found.push(evidence("fixedDepth", "implied", `the median of ${input.vertical.source?.header}`, place()));
+      return { depth: Math.round(steady!.middle * 100) / 100, reference: "sea surface" };
+    }
+    const depth =
+      stated?.depth ??
+      facts.inquiry.settle({
+        topic: "fixedDepth",
+        cast: input.id,
+        holds: [input.id],
+        text: "At what depth in m was the sensor held? The file gives no depth.",
+        candidates: [],
+        example: "1.0",
+        read: (value) => (/^\d{1,4}(?:\.\d+)?$/.test(value) ? Math.round(toMetres(value) * 1000) / 1000 : null),
+        form: "a depth in m such as 1.2",
+      })?.value;
+    if (depth === undefined) return null;
+    if (stated) found.push(evidence("fixedDepth", "stated", `line ${stated.line.number} says "${stated.line.text}"`, place(stated.line.number)));
+    if (stated?.reference === "surface") {
+      found.push(evidence("verticalReference", "stated", `line ${stated.line.number} says "${stated.line.text}"`, place(stated.line.number)));
+      return { depth, reference: "sea surface" };
+    }
+    const settled = facts.inquiry.settle({
+      topic: "verticalReference",
+      cast: input.id,
+      holds: [input.id],
+      text: `The sensor's depth is given as ${depth} m. From which vertical reference is it measured: the water surface, the deck or pier, a chart datum, or the bed?`,
+      ...(stated ? { line: stated.line.number } : {}),
+      candidates: ["surface", "deck", "chart datum", "bed"],
+      read: (value) => ["surface", "deck", "chart datum", "bed"].find((word) => word === value.toLowerCase()) ?? null,
+      form: "surface, deck, chart datum or bed",
+    });
+    if (settled) found.push(evidence("verticalReference", "answered", settled.because, place()));
+    return { depth, reference: settled ? (settled.value === "surface" ? "sea surface" : settled.value) : "unknown" };
+  }
+
+  function askVertical(): void {
+    if (facts.inquiry.questions.some(({ about, casts }) => /^(?:quantity|units|pressureKind|verticalReference)/.test(about) && casts.includes(input.id))) return;
+    const given = facts.inquiry.given({ topic: "fixedDepth", cast: input.id, read: (value) => value });
+    if (given) return;
+    facts.inquiry.settle({
+      topic: "quantity",
+      cast: input.id,
+      holds: [input.id],
+      text: "No column is understood as pressure or depth. Which one is it?",
+      candidates: [],
+      example: "depth [m] in column 1",
+      read: (): null => null,
+      form: 'an answer to "quantity:<head of the column>", such as "depth [m]"',
+    });
+  }
+}
+
+const toMetres = (text: string) => {
+  const [whole = "0", fraction = ""] = text.split(".");
+  return [...(whole + fraction)].reduce((sum, digit) => sum * 10 + digit.charCodeAt(0) - 48, 0) / 10 ** fraction.length;
+};
+
+/**
+ * Four rows in five within half a metre of the median, none far deeper, over two minutes or more: the sensor was
+ * held. A cast passes through its depths.
+ */
+function staysAtOneDepth(values: Float64Array, elapsed: Float64Array | null): { readonly middle: number; readonly spread: number } | null {
+  const middle = medianOf(values);
+  const rows = values.filter((value) => !Number.isNaN(value));
+  if (rows.length < 20 || Number.isNaN(middle) || !elapsed) return null;
+  const duration = elapsed.findLast((value) => !Number.isNaN(value)) ?? 0;
+  if (duration < 120) return null;
+  const band = Math.max(0.5, 0.05 * middle);
+  // a tide lifts a held sensor's depth slowly, over hours
+  const slow = duration > 3 * 3600 ? 6 : 0;
+  const near = rows.filter((value) => Math.abs(value - middle) <= band + slow).length;
+  const { max } = extentOf(rows);
+  if (near < 0.8 * rows.length || max > middle * 1.25 + band + slow) return null;
+  const spread = medianOf(rows.map((value) => Math.abs(value - middle)));
+  return { middle, spread };
+}
+
+function stateOf({ lines, vertical, timed }: ShapeInput, found: Evidence[], place: (line?: number) => { file: string; line?: number }): CastState {
+  const say = (fact: string, line: HeaderLine) => found.push(evidence(fact, "stated", `line ${line.number} says "${line.text}"`, place(line.number)));
+  const averaged = lineAbout(lines, "averaged");
+  const zeroed = lineAbout(lines, "zeroed");
+  const lag = lineAbout(lines, "lag");
+  const downcast = lineAbout(lines, "downcast");
+  const upcast = lineAbout(lines, "upcast");
+  if (zeroed) say("pressureZeroed", zeroed);
+  if (lag) say("lagCorrected", lag);
+  if (averaged) say("state", averaged);
+  const course = vertical ? courseOf(vertical.values) : "both";
+  let processing: CastState["processing"] = timed ? "raw" : "unknown";
+  if (averaged) processing = "averaged";
+  else if (!timed && course !== "both") {
+    processing = "averaged";
+    found.push(evidence("state", "implied", "the rows are levels in order and have no times", place()));
+  } else if (timed) found.push(evidence("state", "implied", "the rows have times and nothing says that they were averaged", place()));
+  let direction: CastState["direction"] = "unknown";
+  if (downcast && !upcast) direction = "down";
+  else if (upcast && !downcast) direction = "up";
+  else if (processing === "raw") direction = course;
+  if (downcast && !upcast) say("direction", downcast);
+  if (upcast && !downcast) say("direction", upcast);
+  return { processing, pressureZeroed: zeroed !== null, lagCorrected: lag !== null, direction };
+}
+
+/** Strictly one way over ten rows or more: waves leave no raw cast without a step back. */
+function courseOf(values: Float64Array): "both" | "down" | "up" {
+  const rows = values.filter((value) => !Number.isNaN(value));
+  if (rows.length < 3) return "both";
+  let down = true;
+  let up = true;
+  for (let i = 1; i < rows.length; i++) {
+    if (rows[i]! <= rows[i - 1]!) down = false;
+    if (rows[i]! >= rows[i - 1]!) up = false;
+  }
+  return down ? "down" : up ? "up" : "both";
+}

@@ -1,0 +1,259 @@
+import { type Cast, type Evidence, fail, type Problem, parseDecimal, type Result, succeed } from "@wherry/core";
+import type { Answer, UnderstoodFile } from "@wherry/formats";
+import { type Block, findBlocks } from "./blocks.ts";
+import { buildColumns } from "./build-columns.ts";
+import { castIds } from "./cast-ids.ts";
+import { castPosition } from "./cast-position.ts";
+import { castShape } from "./cast-shape.ts";
+import { castTime } from "./cast-time.ts";
+import type { Moment } from "./clock.ts";
+import { findDecimal, findLayout, type RowLayout } from "./delimiter.ts";
+import { decodeText } from "./encoding.ts";
+import { allLines, evidence, type FileFacts, settleOrder } from "./file-facts.ts";
+import { meaningOfO } from "./header-lines.ts";
+import { Inquiry, oneOf } from "./inquiry.ts";
+import { splitLines, type TextLines } from "./lines.ts";
+import type { NumberStyleOfFile } from "./number-column.ts";
+import { instrumentFacts, namedMissingMarkers } from "./other-facts.ts";
+import { cellsOfBlock, headsOfBlock, type RawCast, rawCasts, shareLines } from "./raw-cast.ts";
+import { headerMoments } from "./time-facts.ts";
+import { languagesOfName } from "./vocabulary/quantity-words.ts";
+
+/**
+ * Understands a delimited or fixed-column text with a block of metadata lines.
+ *
+ * @returns the casts with evidence for each fact and questions for what is open; problems if the text holds no
+ *          rows of numbers, or if an answer has the wrong form
+ */
+export function readDelimitedText(
+  bytes: Uint8Array,
+  path: string,
+  context: { readonly sha256: string; readonly answers: readonly Answer[] },
+): Result<UnderstoodFile> {
+  const decoded = decodeText(bytes);
+  const text = splitLines(decoded.text);
+  if (text.lines.every((line) => line.trim() === ""))
+    return fail({
+      code: "understand/empty",
+      message: `${path} holds only blank lines`,
+      where: { file: path },
+      remedy: "Export the cast again from the instrument.",
+    });
+  const layout = findLayout(text.lines);
+  const { blocks, below } = layout ? findBlocks(text.lines, layout, text.lastLineEnded) : { blocks: [], below: [] };
+  if (!layout || blocks.length === 0)
+    return fail({
+      code: "understand/no-numbers",
+      message: `${path} holds no rows of numbers`,
+      where: { file: path },
+      remedy: "A cast needs at least two columns of numbers; see whether the export was cut off after its header.",
+    });
+
+  const inquiry = new Inquiry(path, context.answers);
+  const cells = blocks.map((block) => cellsOfBlock(text.lines, block, layout));
+  const reading = findDecimal(firstRows(cells));
+  const lines = shareLines(blocks, below);
+  const everyLine = [...lines.shared, ...lines.own.flat()];
+  const named = namedMissingMarkers(everyLine);
+  const style: NumberStyleOfFile = {
+    decimal: reading.decimal,
+    named: named.map(({ value }) => ({ text: value, value: parseDecimal(value, { decimal: reading.decimal }) })),
+  };
+  const casts: RawCast[] = [];
+  for (const [i, block] of blocks.entries()) {
+    const heads = headsOfBlock(block, layout);
+    const own = { own: lines.own[i] ?? [], shared: lines.shared, texts: lines.texts[i] ?? [] };
+    casts.push(...rawCasts(block, cells[i]!, heads, own, style));
+  }
+  const ids = castIds(casts, path);
+  const facts = fileFacts(casts, ids, inquiry, path, context.sha256);
+  const findings = damage(blocks, text, path);
+  const fileEvidence = layoutEvidence(decoded.because, layout, path);
+  if (reading.doubtful) askDecimal(inquiry, ids);
+  const markers = new Set<string>(named.map(({ value }) => value));
+  const built = casts.map((cast, i) => buildCast(cast, ids[i]!, facts, fileEvidence, findings, markers));
+  const problems = inquiry.problems(ids);
+  const [first, ...others] = problems;
+  if (first) return fail(first, ...others);
+  findings.push(...inquiry.unused());
+  return succeed(
+    {
+      path,
+      format: "delimited text",
+      sha256: context.sha256,
+      encoding: decoded.encoding,
+      lineEnding: text.ending,
+      delimiter: layout.delimiter,
+      decimal: reading.decimal,
+      missingMarkers: [...markers].filter((marker) => marker !== ""),
+      casts: built,
+      questions: inquiry.questions,
+      findings,
+    },
+    findings,
+  );
+}
+
+function buildCast(
+  cast: RawCast,
+  id: string,
+  facts: FileFacts,
+  fileEvidence: readonly Evidence[],
+  findings: Problem[],
+  markers: Set<string>,
+): Cast {
+  const lines = allLines(cast);
+  const when = castTime(cast, id, facts);
+  const columns = buildColumns(cast, { id, facts, time: when.time, timeColumns: when.timeColumns });
+  findings.push(...columns.findings);
+  for (const marker of columns.markers) markers.add(marker);
+  const where = castPosition(cast, id, facts, when.zone);
+  const vertical = columns.columns.get("pressure") ?? columns.columns.get("depth") ?? null;
+  const timed = [...when.timeColumns].length > 0;
+  const shape = castShape({ id, lines, vertical, elapsed: when.elapsed, timed }, facts);
+  const reference = depthReference(cast, columns.columns.get("depth") ?? null, shape.kind, id, facts);
+  const instrument = instrumentFacts(lines);
+  const about: Evidence[] = [];
+  for (const [fact, stated] of Object.entries(instrument))
+    if (stated) about.push(evidence(fact, "stated", `line ${stated.line.number} says "${stated.line.text}"`, { file: facts.path, line: stated.line.number }));
+  if (when.unreadRows.length > 0 && when.unreadRows.length < cast.rows.length) findings.push(unreadTimes(cast, when.unreadRows, facts.path));
+  return {
+    id,
+    kind: shape.kind,
+    state: shape.state,
+    rows: cast.rows.length,
+    time: when.time,
+    timeRole: Number.isNaN(when.time) ? "unknown" : "start",
+    endTime: when.endTime,
+    elapsed: when.elapsed,
+    start: where.start,
+    end: where.end,
+    fixedDepth: shape.fixedDepth,
+    instrument: {
+      model: instrument.model?.value ?? null,
+      serialNumber: instrument.serialNumber?.value ?? null,
+      ratedPressure: instrument.ratedPressure?.value ?? null,
+    },
+    notes: cast.notes,
+    columns: columns.columns,
+    texts: columns.texts,
+    lines: cast.lines,
+    source: { path: facts.path, sha256: facts.sha256 },
+    evidence: [...fileEvidence, ...when.evidence, ...where.evidence, ...columns.evidence, ...reference, ...shape.evidence, ...about],
+    pressureOffset: NaN,
+    segments: [],
+    steps: [],
+  };
+}
+
+/** Depth is below the surface where it begins near 0 and no datum is named; else that is asked. */
+function depthReference(
+  cast: RawCast,
+  depth: Cast["columns"] extends ReadonlyMap<string, infer C> ? C | null : never,
+  kind: Cast["kind"],
+  id: string,
+  facts: FileFacts,
+): readonly Evidence[] {
+  if (!depth?.source || kind === "fixed-depth") return [];
+  const place = cast.headLine === null ? { file: facts.path } : { file: facts.path, line: cast.headLine };
+  const words = [depth.source.header, ...allLines(cast).map(({ text }) => text)];
+  const datum = words.find((text) => /chart datum|lowest astronomical|mean sea level|\bMSL\b|seekartennull|z[eé]ro hydrographique|above (?:the )?(?:bed|bottom)/i.test(text));
+  const surface = words.find((text) => /below (?:the )?(?:water |sea )?surface|unter (?:der )?(?:wasser)?oberfl|sous la surface|bajo la superficie/i.test(text));
+  let least = Number.POSITIVE_INFINITY;
+  let most = Number.NEGATIVE_INFINITY;
+  for (const value of depth.values) {
+    if (value < least) least = value;
+    if (value > most) most = value;
+  }
+  if (!datum && surface) return [evidence("verticalReference", "stated", `"${surface}"`, place)];
+  if (!datum && least < 2.5 && most >= 0)
+    return [evidence("verticalReference", "assumed", `depth below the surface: ${depth.source.header} begins at ${Math.round(least * 100) / 100} m and no datum is named`, place)];
+  const settled = facts.inquiry.settle({
+    topic: "verticalReference",
+    holds: [id],
+    text: datum
+      ? `"${datum}": is "${depth.source.header}" measured from the water surface or from that datum?`
+      : `From which vertical reference is the depth "${depth.source.header}" measured? It does not begin near 0.`,
+    candidates: ["surface", "chart datum"],
+    read: oneOf("surface", "chart datum", "deck", "bed"),
+    form: "surface, chart datum, deck or bed",
+  });
+  return settled ? [evidence("verticalReference", "answered", settled.because, place)] : [];
+}
+
+function fileFacts(casts: readonly RawCast[], ids: readonly string[], inquiry: Inquiry, path: string, sha256: string): FileFacts {
+  const heads = casts.flatMap(({ columns }) => columns.map(({ head }) => [head.name, ...languagesOfName(head.name)]));
+  const lines = [...new Set(casts.flatMap((cast) => allLines(cast)))];
+  const letterO = meaningOfO(lines, heads);
+  const moments: Moment[] = headerMoments(lines).map(({ moment }) => moment);
+  for (const cast of casts) {
+    for (const column of cast.columns) for (const moment of column.moments ?? []) if (moment) moments.push(moment);
+  }
+  const order = settleOrder(moments, inquiry, path, ids, letterO?.sign === 1);
+  return { path, sha256, inquiry, letterO, ...order };
+}
+
+/** A sample of rows for the decimal sign. */
+function* firstRows(blocks: readonly (readonly (readonly string[])[])[]): Generator<readonly string[]> {
+  for (const rows of blocks) yield* rows.slice(0, 500);
+}
+
+function layoutEvidence(because: string, layout: RowLayout, file: string): readonly Evidence[] {
+  return [
+    evidence("encoding", "implied", because, { file }),
+    evidence("delimiter", "implied", layout.because, { file }),
+  ];
+}
+
+function askDecimal(inquiry: Inquiry, casts: readonly string[]): void {
+  inquiry.settle({
+    topic: "decimalSign",
+    holds: casts,
+    text: "Is the comma in the numbers a decimal sign? Each has three digits behind it, so it could also group thousands.",
+    candidates: ["comma"],
+    read: oneOf("comma"),
+    form: "comma",
+  });
+}
+
+/** Rows that were kept out, with their lines. */
+function damage(blocks: readonly Block[], text: TextLines, file: string): Problem[] {
+  const findings: Problem[] = [];
+  const short = blocks.flatMap(({ shortRows }) => shortRows).sort((a, b) => a - b);
+  const [first] = short;
+  if (first !== undefined)
+    findings.push({
+      code: "understand/row-width",
+      message: `${short.length === 1 ? "a row has" : `${short.length} rows have`} too few or too many values and ${short.length === 1 ? "is" : "are"} kept out: line ${listed(short)}`,
+      where: { file, line: first },
+      remedy: "Look whether the record was damaged; all whole rows are kept.",
+    });
+  const cut = blocks.at(-1)?.cutRow ?? null;
+  if (cut !== null)
+    findings.push({
+      code: "understand/cut-off",
+      message: `the file ends in the middle of line ${cut}, which is kept out`,
+      where: { file, line: cut },
+      remedy: "Look whether the record was cut off, by a dead battery or a broken transfer; all whole rows are kept.",
+    });
+  if (text.trailingControls > 8)
+    findings.push({
+      code: "understand/trailing-bytes",
+      message: `${text.trailingControls} NUL or Ctrl-Z characters stand at the end of the file`,
+      where: { file },
+      remedy: "The recorder may have been stopped while it wrote; compare the last rows with the instrument.",
+    });
+  return findings;
+}
+
+const listed = (lines: readonly number[]) => (lines.length <= 12 ? lines.join(", ") : `${lines.slice(0, 12).join(", ")} and ${lines.length - 12} more`);
+
+function unreadTimes(cast: RawCast, rows: readonly number[], file: string): Problem {
+  const lines = rows.map((row) => cast.lines[row] ?? 0);
+  return {
+    code: "understand/row-time",
+    message: `the time of ${rows.length === 1 ? "a row" : `${rows.length} rows`} is missing or not a time: line ${listed(lines)}`,
+    where: { file, line: lines[0] ?? 1 },
+    remedy: "The rows are kept without a time of their own.",
+  };
+}

@@ -1,0 +1,32 @@
+import { fail, type Problem, type Result } from "@wherry/core";
+import type { Answer, UnderstoodFile } from "@wherry/formats";
+import { readDelimitedText } from "./delimited-text.ts";
+import { recognise } from "./recognise.ts";
+import { understandWhpExchange } from "./understand-whp-exchange.ts";
+
+export interface UnderstandContext {
+  /** SHA-256 of the bytes, 64 hexadecimal digits. */
+  readonly sha256: string;
+  /** Answers of the survey sheet and of notes; those for other files are passed over. */
+  readonly answers: readonly Answer[];
+}
+
+/**
+ * What a file holds: its casts with the evidence for each fact, and questions for what is ambiguous.
+ *
+ * @param bytes the whole file
+ * @param path  its name, as products, evidence and answers call it
+ * @returns     problems (codes understand/empty, understand/binary, understand/no-numbers,
+ *              understand/not-a-text-export, whp-exchange/…) where nothing can be read, and answers/… where an answer
+ *              has the wrong form or fits nothing. Damage that did not stop the reading stands in `findings` and
+ *              again in the warnings.
+ */
+export function understandFile(bytes: Uint8Array, path: string, context: UnderstandContext): Result<UnderstoodFile> {
+  const recognised = recognise(bytes, path);
+  if (recognised.kind === "other") return fail(recognised.problem);
+  if (recognised.kind === "whp-exchange-ctd") return understandWhpExchange(bytes, path, context);
+  return readDelimitedText(bytes, path, context);
+}
+
+/** Whether problems lie in the answers and not in the file: wrong usage (exit 2), not an unreadable file (exit 3). */
+export const concernsAnswers = (problem: Problem): boolean => problem.code.startsWith("answers/");

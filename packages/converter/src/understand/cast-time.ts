@@ -87,10 +87,10 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
       elapsed = Float64Array.from(utc, (value) => value - first);
       found.push(evidence("time", "stated", `the first row's time under ${quoted(rows.headers)}`, place(cast.lines[0])));
       if (stated && Math.abs(stated.utc - first) > 900) disagree(stated.utc, first);
-    } else if (!rows.times.unread.length || rows.times.unread.length < rows.times.local.length) {
-      const { local } = rows.times;
+    } else {
+      const { local } = relativeTimes(cast, facts) ?? rows.times;
       const first = local.find((value) => !Number.isNaN(value)) ?? NaN;
-      elapsed = Float64Array.from(local, (value) => value - first);
+      if (!Number.isNaN(first)) elapsed = Float64Array.from(local, (value) => value - first);
     }
   } else if (rows?.kind === "elapsed") {
     const { seconds } = rows;
@@ -301,6 +301,16 @@ function rowTimes(cast: RawCast, id: string, facts: FileFacts, timeColumns: Map<
   }
   if (!elapsed) return null;
   return elapsedRows(cast, id, elapsed, facts);
+}
+
+/** Times whose differences hold while the order of day and month is open: within a day every order gives the same. */
+function relativeTimes(cast: RawCast, facts: FileFacts): RowTimes | null {
+  const column = cast.columns.find(({ meaning }) => meaning.kind === "time" && meaning.form === "datetime");
+  const order = column?.moments?.find((moment) => moment !== null)?.dates[0]?.order;
+  if (!column?.moments || !order || facts.orders?.size !== 0) return null;
+  const read = rowTimesOf(column.moments, null, new Set([order]));
+  const days = new Set(read.local.filter((value) => !Number.isNaN(value)).map((value) => Math.floor(value / 86_400)));
+  return days.size === 1 ? read : null;
 }
 
 function elapsedRows(cast: RawCast, id: string, column: RawColumn, facts: FileFacts): ElapsedRows | null {

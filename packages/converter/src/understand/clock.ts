@@ -57,7 +57,7 @@ export function findMoments(text: string): readonly Moment[] {
   for (const match of text.matchAll(DATE)) {
     const groups = match.groups ?? {};
     const dates = datesOf(groups);
-    if (dates.length === 0) continue;
+    if (dates.length === 0 || isAngle(text, match.index + match[0].length)) continue;
     TIME_AFTER_DATE.lastIndex = match.index + match[0].length;
     const time = TIME_AFTER_DATE.exec(text);
     let end = match.index + match[0].length;
@@ -87,7 +87,7 @@ export function findMoments(text: string): readonly Moment[] {
     let end = match.index + match[0].length;
     if (moments.some((moment) => match.index < moment.end && end > moment.start)) continue;
     const secondOfDay = secondOfDayOf(match.groups ?? {});
-    if (secondOfDay === null) continue;
+    if (secondOfDay === null || isAngle(text, end)) continue;
     const after = zoneAfter(text, end);
     if (after) end = after.end;
     moments.push({
@@ -103,6 +103,9 @@ export function findMoments(text: string): readonly Moment[] {
   }
   return moments.sort((a, b) => a.start - b.start);
 }
+
+/** "51-12-20 N" is an angle, although it could be a date. */
+const isAngle = (text: string, end: number) => /^\s?[NSEWO](?![A-Za-z])/.test(text.slice(end, end + 3));
 
 /** A cell that is a date, a time of day or both and nothing else; null otherwise. */
 export function momentOfCell(text: string): Moment | null {

@@ -1,3 +1,4 @@
+import { findMoments } from "./clock.ts";
 import type { HeaderLine } from "./header-lines.ts";
 import { type Axis, type Coordinate, findCoordinates } from "./position.ts";
 import { headerTopics } from "./vocabulary/header-words.ts";
@@ -49,12 +50,19 @@ export function positionFacts(lines: readonly HeaderLine[]): PositionFacts {
       coordinates.push(...keyed.facts);
       continue;
     }
-    const pair = pairOf(line);
+    const pair = pairOf(withoutTimes(line));
     if (pair === "unordered") unordered ??= line;
     else if (pair)
       for (const coordinate of pair) coordinates.push({ axis: coordinate.axis!, role, coordinate, line });
   }
   return { coordinates, satellites, noFix, unordered };
+}
+
+/** Dates and times hold figures and letters (0909Z) that a position must not be read from. */
+function withoutTimes(line: HeaderLine): HeaderLine {
+  const blank = (text: string) =>
+    findMoments(text).reduce((rest, { start, end }) => rest.slice(0, start) + " ".repeat(end - start) + rest.slice(end), text);
+  return { ...line, text: blank(line.text), value: blank(line.value) };
 }
 
 function roleOf(topics: ReturnType<typeof headerTopics>): "start" | "end" | "any" {

@@ -65,10 +65,11 @@ function startsReport(...words: readonly string[]) {
   };
 }
 
-/** Lines of 80 characters that hold only digits, signs and blanks after the version letter. */
+/** Lines of 80 characters, nearly all of them digits, after the letter or digit of the version. */
 function isWorldOceanDatabase(bytes: Uint8Array): boolean {
-  const head = text(bytes, 170);
-  return /^[A-CQ0-9]\d{2}[\d .-]{76}[\dA-Z .-]\r?\n[\dA-Z .-]{60}/.test(head);
+  const head = text(bytes, 80);
+  const digits = head.replace(/[^\d]/g, "").length;
+  return /^[A-CQ\d]\d{2}[\dA-Za-z .-]{77}$/.test(head) && digits >= 50 && /^\r?\n/.test(text(bytes, 2, 80));
 }
 
 /** Judges a file by its first bytes. Anything that is not recognised is taken for text. */

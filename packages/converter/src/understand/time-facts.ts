@@ -15,7 +15,8 @@ export interface HeaderMoment {
 export function headerMoments(lines: readonly HeaderLine[]): readonly HeaderMoment[] {
   const found: HeaderMoment[] = [];
   for (const line of lines) {
-    if (line.topics.has("elsewhere")) continue;
+    const isAngle = line.key !== null && (line.topics.has("latitude") || line.topics.has("longitude"));
+    if (line.topics.has("elsewhere") || isAngle) continue;
     const moments = findMoments(line.text);
     let from = 0;
     let role: HeaderMoment["role"] | null = null;

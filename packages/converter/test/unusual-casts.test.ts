@@ -154,6 +154,15 @@ test("numbers printed too finely for single precision are stored in double", () 
   expect(dataset.variables.get("conductivity")?.type).toBe("float");
 });
 
+test.each([
+  ["assumed", "ITS-90: the data are younger than 1990", "measured; scale ITS-90 assumed, data after 1990"],
+  ["stated", '"t68" says IPTS-68; it is converted to ITS-90', "measured on IPTS-68, converted to ITS-90"],
+  ["stated", '"T90" says ITS-90', "measured on ITS-90, as the source states"],
+] as const)("temperature scale %s by %s", (certainty, because, want) => {
+  const cast = { ...first, evidence: [{ fact: "column:temperature", certainty, because, where: {} }] };
+  expect(text(fullDataset([cast], context), "temperature", "source")).toBe(want);
+});
+
 const flagged = (scheme: string, values: readonly string[]): Cast =>
   withColumn(first, "temperature", {
     sourceFlags: {

@@ -127,12 +127,21 @@ function sourceOfColumn(column: Column, cast: Cast): string {
   if (isReceived(column.name) || COMPUTABLE.has(column.name)) return "as received from the source";
   if (column.standardName === "sea_water_pressure_due_to_sea_water" && !Number.isNaN(cast.pressureOffset))
     return "measured; the atmospheric offset of the cast (pressure_offset) is subtracted";
-  const scale = cast.evidence.find(({ fact }) => fact === "temperatureScale");
-  if (column.standardName === "sea_water_temperature" && scale)
-    return scale.certainty === "assumed"
-      ? "measured; scale ITS-90 assumed, data after 1990"
-      : `measured; temperature scale: ${scale.because}`;
+  if (column.standardName === "sea_water_temperature") return temperatureSource(column, cast);
   return "measured";
+}
+
+/** How a measured temperature came to be on ITS-90, by the evidence that its reader left. */
+function temperatureSource(column: Column, cast: Cast): string {
+  const scale = cast.evidence.find(
+    ({ fact, because }) =>
+      fact === "temperatureScale" ||
+      (fact === `column:${column.source?.header}` && /\bI(TS|PTS)-?(90|68)\b/i.test(because)),
+  );
+  if (scale === undefined) return "measured";
+  if (scale.certainty === "assumed") return "measured; scale ITS-90 assumed, data after 1990";
+  if (/IPTS-?68/i.test(scale.because)) return "measured on IPTS-68, converted to ITS-90";
+  return scale.certainty === "stated" ? "measured on ITS-90, as the source states" : "measured on ITS-90";
 }
 
 /** As `a, b and c`. */

@@ -58,7 +58,7 @@ export function globalAttributes(
       ["source", survey.source ?? product.source],
       ["history", product.history],
       ["processing_level", product.processingLevel],
-      ["comment", survey.comment ? `${sentence(survey.comment)} ${CAUTION}` : CAUTION],
+      ["comment", withCaution(survey.comment)],
       ["acknowledgement", survey.acknowledgement],
       ["license", survey.license],
       ["references", [...new Set([...(survey.references ?? []), FLAG_SCHEME, ...references])].join("; ")],
@@ -84,6 +84,11 @@ export function globalAttributes(
     ...coverage,
   ];
 }
+
+const withCaution = (comment: string | undefined): string => {
+  if (comment === undefined) return CAUTION;
+  return /not for navigation/i.test(comment) ? comment : `${sentence(comment)} ${CAUTION}`;
+};
 
 const sentence = (text: string): string => {
   const trimmed = text.trim();

@@ -22,21 +22,21 @@ def comma(cast, rows):
 
     def fix(label, place):
         if place is None:
-            return [f"{label},none"]
+            return [f"{label}: none"]
         lat, ns = letters(place["lat"], "N", "S")
         lon, ew = letters(place["lon"], "E", "W")
-        return [f"{label},{lat:.6f} {ns},{lon:.6f} {ew},{place['satellites']} satellites"]
+        return [f"{label}: {lat:.6f} {ns}, {lon:.6f} {ew}, {place['satellites']} satellites"]
 
     lines = [
-        f"Remark,{INVENTED}",
-        f"Record name,{cast['id']}",
-        f"Place,{cast['place']}",
-        f"Record began (UTC),{cast['start']:%Y-%m-%d %H:%M:%S}",
+        f"Remark: {INVENTED}",
+        f"Record name: {cast['id']}",
+        f"Place: {cast['place']}",
+        f"Record started: {cast['start']:%Y-%m-%d %H:%M:%S} UTC",
         *fix("Fix at start", cast["from"]),
         *fix("Fix at end", cast["to"]),
-        f"Probe number,{cast['serial']}",
-        f"Probe rated to,{cast['rated']} dbar",
-        *([f"Remark,{cast['remark']}"] if cast["remark"] else []),
+        f"Probe number: {cast['serial']}",
+        f"Probe rated to: {cast['rated']} dbar",
+        *([f"Remark: {cast['remark']}"] if cast["remark"] else []),
         "",
         "elapsed time (s),conductivity (mS/cm),temperature (degC),pressure (dbar)",
     ]

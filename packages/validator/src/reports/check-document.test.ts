@@ -16,7 +16,9 @@ async function judged(cdl: string): Promise<CheckedFile> {
 }
 
 test("the document keeps to its schema, with findings, without and for a file that cannot be read", async () => {
-  const bad = await judged(`:Conventions = "CF-1.8" ; variables: float t ; t:units = "PSU" ; t:flag_values = 1 ;`);
+  const bad = await judged(
+    `:Conventions = "CF-1.8" ; variables: float t ; t:units = "PSU" ; t:flag_values = 1 ;`,
+  );
   const unread = await checkFile(new Uint8Array([1, 2, 3]), { path: "b.nc", now: 0 });
   const document: unknown = JSON.parse(JSON.stringify(checkDocument([bad, unread], ["notes.txt"])));
   expect(isCheckOutput(document), JSON.stringify(isCheckOutput.errors)).toBe(true);

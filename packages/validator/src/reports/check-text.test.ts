@@ -7,7 +7,11 @@ import { checkText } from "./check-text.ts";
 async function judged(cdl: string, path = "cast.nc") {
   const parsed = parseCdl(cdl);
   if (!parsed.ok) throw new Error("no CDL");
-  const { edition, ruleSets, findings } = await judgeDataset(parsed.value, { path, now: 0, ruleSets: ["cf"] });
+  const { edition, ruleSets, findings } = await judgeDataset(parsed.value, {
+    path,
+    now: 0,
+    ruleSets: ["cf"],
+  });
   return checkedFile(path, "netCDF classic", findings, ruleSets, edition);
 }
 

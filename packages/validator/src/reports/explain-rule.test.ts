@@ -2,16 +2,19 @@ import { expect, test } from "vitest";
 import { allRules } from "../engine/registry.ts";
 import { explainRule } from "./explain-rule.ts";
 
-test.each(allRules.map(({ id, why, citation }) => ({ id, why, citation })))("$id is explained", ({ id, why, citation }) => {
-  const explained = explainRule(id);
-  const text = explained.ok ? explained.value : "";
-  const inOneLine = text.replace(/\s+/g, " ");
-  expect(inOneLine).toContain(why.replace(/\s+/g, " "));
-  expect(inOneLine).toContain(`${citation.document} ${citation.edition}`);
-  expect(text).toContain("This passes:");
-  expect(text).toContain("This does not");
-  expect(text).not.toMatch(/[{}]\w*[{}]/);
-});
+test.each(allRules.map(({ id, why, citation }) => ({ id, why, citation })))(
+  "$id is explained",
+  ({ id, why, citation }) => {
+    const explained = explainRule(id);
+    const text = explained.ok ? explained.value : "";
+    const inOneLine = text.replace(/\s+/g, " ");
+    expect(inOneLine).toContain(why.replace(/\s+/g, " "));
+    expect(inOneLine).toContain(`${citation.document} ${citation.edition}`);
+    expect(text).toContain("This passes:");
+    expect(text).toContain("This does not");
+    expect(text).not.toMatch(/[{}]\w*[{}]/);
+  },
+);
 
 test.each([
   ["cf/latitude-unit", "cf/latitude-units"],

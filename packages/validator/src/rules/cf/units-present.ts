@@ -1,3 +1,4 @@
+import { sameDimension } from "@wherry/core";
 import { cfClause, defineRule } from "../../engine/rule.ts";
 
 /** Reported by the rules on each kind of coordinate. */
@@ -19,6 +20,7 @@ export const unitsPresent = defineRule({
     `variables: float t ; t:standard_name = "sea_water_temperature" ; t:units = "degC" ;`,
     `variables: byte q ; q:standard_name = "sea_water_temperature status_flag" ;`,
     `variables: byte q ; q:standard_name = "quality_flag" ;`,
+    `variables: float s ; s:standard_name = "sea_water_salinity" ;`,
   ],
   failing: [
     {
@@ -35,7 +37,8 @@ export const unitsPresent = defineRule({
       if (variable.axis === "Z" || modifier === "status_flag" || modifier === "number_of_observations")
         continue;
       const units = dataset.vocabulary.find(name)?.units ?? "";
-      if (units === "" || units === "1") continue;
+      // without units a number counts as dimensionless, whatever its scale
+      if (units === "" || sameDimension(units, "1")) continue;
       report({ variable: variable.name, attribute: "units" }, "missing", { expected: units, fill: { name } });
     }
   },

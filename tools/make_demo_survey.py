@@ -94,6 +94,7 @@ def make(number, cast):
     }
     if series:
         stay = kinds == "stay"
+        known["fixed_depth_m"] = cast["depth"]
         known["stay_means"] = {name: round(float(truth[name][:whole][stay].mean()), 5) for name in ("temperature", "salinity", "sea_pressure")}
     else:
         deepest = float(truth["depth"][:whole].max())

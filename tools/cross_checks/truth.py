@@ -37,6 +37,11 @@ def truth(folder, truths, tally):
         for cast, rows, _, _ in casts(dataset):
             if cast in known:
                 layers_of(dataset, rows, recorded[cast], known[cast], cast, tally)
+    for path in sorted(folder.glob("*_series_*.nc")):
+        with opened(path) as dataset:
+            ((cast, rows, _, _),) = casts(dataset)
+            if cast in known:
+                series_of(dataset, known[cast], cast, tally)
 
 
 def first_row(segments, kind):
@@ -73,6 +78,18 @@ def rows_of(dataset, rows, lat, lon, known, cast, tally):
     for spike in known["spikes"]:
         flag = rows[f"{spike['column']}_qc"][spike["row"]]
         tally.check(flag in (3, 4), cast, f"spike in {spike['column']}, row {spike['row']}, has flag {flag:g}")
+
+
+def series_of(dataset, known, cast, tally):
+    nominal = float(numbers(dataset, "nominal_depth"))
+    tally.check(abs(nominal - known["fixed_depth_m"]) <= 0.05, cast, f"nominal depth {nominal}, the file says {known['fixed_depth_m']}")
+    stay = numbers(dataset, "segment") == code_of(dataset, "segment", "stay")
+    simulated = sum(s["lastRow"] - s["firstRow"] + 1 for s in known["segments"] if s["kind"] == "stay")
+    tally.check(abs(stay.sum() - simulated) <= 20, cast, f"{stay.sum()} rows of the stay, simulated {simulated}")
+    for name, within in (("pressure", 0.02), ("temperature", 0.01), ("salinity", 0.02)):
+        mean = float(np.nanmean(numbers(dataset, name)[stay]))
+        wanted = known["stay_means"]["sea_pressure" if name == "pressure" else name]
+        tally.check(abs(mean - wanted) <= within, cast, f"mean {name} of the stay is {mean:.4f}, simulated {wanted}")
 
 
 def layers_of(dataset, layers, rows, known, cast, tally):

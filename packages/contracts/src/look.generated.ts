@@ -23,13 +23,13 @@ export interface LookedAtFile {
   /**
    * WHATWG label.
    */
-  encoding: string | null;
-  lineEnding: "LF" | "CRLF" | "CR" | "mixed" | null;
+  encoding: string;
+  lineEnding: "LF" | "CRLF" | "CR" | "mixed";
   /**
    * The character, `whitespace` or `fixed`.
    */
-  delimiter: string | null;
-  decimal: "." | "," | null;
+  delimiter: string;
+  decimal: "." | ",";
   missingMarkers: string[];
   casts: LookedAtCast[];
   questions: OpenQuestion[];
@@ -37,12 +37,7 @@ export interface LookedAtFile {
 export interface LookedAtCast {
   id: string;
   kind: "profile" | "fixed-depth";
-  /**
-   * What had already been done to the data when it came.
-   */
-  state: {
-    [k: string]: unknown;
-  };
+  state: State;
   start: Time;
   end: Time;
   time: Time;
@@ -52,13 +47,20 @@ export interface LookedAtCast {
   endLatitude: Number;
   endLongitude: Number;
   /**
-   * Nominal depth of a series, null for a profile.
+   * Nominal depth of a series in m, null for a profile.
    */
-  fixedDepth: {
-    [k: string]: unknown;
-  };
+  fixedDepth: number | null;
   rows: number;
   columns: LookedAtColumn[];
+}
+/**
+ * What had already been done to the data when it came.
+ */
+export interface State {
+  processing: "raw" | "averaged" | "unknown";
+  pressureZeroed: boolean;
+  lagCorrected: boolean;
+  direction: "both" | "down" | "up" | "up-reversed" | "unknown";
 }
 export interface LookedAtColumn {
   header: string;
@@ -70,35 +72,46 @@ export interface LookedAtColumn {
   sourceUnits: string | null;
   first: Number;
   last: Number;
-  sourceFirst: Number;
-  sourceLast: Number;
+  /**
+   * As it stands in the source; text where it is no number, as a time.
+   */
+  sourceFirst: number | string | null;
+  /**
+   * As it stands in the source; text where it is no number, as a time.
+   */
+  sourceLast: number | string | null;
   missing: number;
   /**
    * Why the column is taken for this quantity and unit.
    */
-  evidence: {
-    [k: string]: unknown;
-  };
+  evidence: Reason[];
+}
+export interface Reason {
+  certainty: "stated" | "implied" | "assumed" | "answered" | "unknown";
+  because: string;
+  line: number | null;
 }
 export interface OpenQuestion {
   about: string;
-  /**
-   * Place in the file.
-   */
-  where: {
-    [k: string]: unknown;
-  };
+  where: Place;
   /**
    * The question in words.
    */
-  text?: string;
+  text: string;
   /**
    * Casts that wait for the answer.
    */
-  casts?: string[];
+  casts: string[];
   candidates: string[];
   /**
    * The line to put under `answers:` in the sheet.
    */
   answerWith: string;
+}
+/**
+ * Place in the file.
+ */
+export interface Place {
+  file: string;
+  line?: number;
 }

@@ -7,6 +7,8 @@ export * from "./sheet/check-sheet.ts";
 export * from "./sheet/complete-sheet-text.ts";
 export * from "./sheet/read-sheet.ts";
 export * from "./sheet/write-sheet.ts";
+export { type LookCast, type LookColumn, type LookDocument, type LookFile, lookDocument } from "./understand/report/look-document.ts";
+export { lookText } from "./understand/report/look-text.ts";
 export { concernsAnswers, understandFile, type UnderstandContext } from "./understand/understand-file.ts";
 export * from "./writers/binned-dataset.ts";
 export * from "./writers/csv-product.ts";

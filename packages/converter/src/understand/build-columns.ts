@@ -1,4 +1,11 @@
-import { type Column, convertUnitsColumn, type Evidence, Flag, type Problem, temperatureFrom68Column } from "@wherry/core";
+import {
+  type Column,
+  convertUnitsColumn,
+  type Evidence,
+  Flag,
+  type Problem,
+  temperatureFrom68Column,
+} from "@wherry/core";
 import { readHead } from "./column-head.ts";
 import { type ColumnMeaning, meaningOf } from "./column-meaning.ts";
 import { conductivityKind } from "./conductivity-kind.ts";
@@ -59,7 +66,14 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
     if (timeRole) {
       texts.set(head.header, cells(column));
       const fact = timeRole === "absolute" ? "timeColumn" : "elapsedColumn";
-      found.push(evidence(`${fact}:${head.header}`, "stated", timeRole === "absolute" ? "its cells are dates or times" : "it counts time from the start", place));
+      found.push(
+        evidence(
+          `${fact}:${head.header}`,
+          "stated",
+          timeRole === "absolute" ? "its cells are dates or times" : "it counts time from the start",
+          place,
+        ),
+      );
       continue;
     }
     if (meaning.kind === "flag") {
@@ -70,7 +84,14 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
       texts.set(head.header, cells(column));
       continue;
     }
-    const numbers = bad.length > 0 ? withoutMarkers(column.numbers, bad.map(({ value }) => value), bad.filter(({ text }) => cells(column).includes(text)).map(({ text }) => text)) : column.numbers;
+    const numbers =
+      bad.length > 0
+        ? withoutMarkers(
+            column.numbers,
+            bad.map(({ value }) => value),
+            bad.filter(({ text }) => cells(column).includes(text)).map(({ text }) => text),
+          )
+        : column.numbers;
     for (const marker of numbers.markers) markers.add(marker);
     if (numbers.unread.length > 0) findings.push(unreadFinding(column, numbers, cast, facts.path));
     const answer = answeredQuantity(column, context, note);
@@ -84,7 +105,12 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
   const add = (column: Column) => {
     let name = column.name;
     for (let n = 2; columns.has(name); n++) name = `${column.name}_${n}`;
-    columns.set(name, name === column.name ? column : { ...column, name, longName: `${column.longName} (${name.slice(column.name.length + 1)})` });
+    columns.set(
+      name,
+      name === column.name
+        ? column
+        : { ...column, name, longName: `${column.longName} (${name.slice(column.name.length + 1)})` },
+    );
   };
   const pressure = pressureKind(settled, context, note);
   const conductivity = conductivityKind(settled, cast, context, note);
@@ -95,7 +121,8 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
     const salt = quantity === "salinity" ? salinityScale(each, context, note) : quantity;
     built.push({ index: each.column.index, column: quantityColumn({ ...each, quantity: salt }, scale) });
   }
-  for (const { column, numbers } of others) built.push({ index: column.index, column: otherColumn(column, numbers) });
+  for (const { column, numbers } of others)
+    built.push({ index: column.index, column: otherColumn(column, numbers) });
   built.sort((a, b) => a.index - b.index);
   for (const { column } of built) add(column);
   attachFlags(flagColumns, columns, texts, cast, context);
@@ -104,7 +131,12 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
 
 /** The meaning a person gave a column, whatever its head says. */
 function answeredQuantity(column: RawColumn, { facts, id }: ColumnContext, note: Note): ColumnMeaning | null {
-  const given = facts.inquiry.given({ topic: "quantity", column: column.head.header, cast: id, read: readQuantity(column) });
+  const given = facts.inquiry.given({
+    topic: "quantity",
+    column: column.head.header,
+    cast: id,
+    read: readQuantity(column),
+  });
   if (!given) return null;
   note(column, "answered", given.because);
   return given.value;
@@ -122,7 +154,13 @@ const readQuantity =
   };
 
 /** Settles quantity and unit of one column; null where it passes through. */
-function settleColumn(column: RawColumn, meaning: ColumnMeaning, numbers: NumberColumn, context: ColumnContext, note: Note): Settled | null {
+function settleColumn(
+  column: RawColumn,
+  meaning: ColumnMeaning,
+  numbers: NumberColumn,
+  context: ColumnContext,
+  note: Note,
+): Settled | null {
   const { facts, id } = context;
   const { head } = column;
   const line = column.head.header;
@@ -138,7 +176,7 @@ function settleColumn(column: RawColumn, meaning: ColumnMeaning, numbers: Number
       read: readQuantity(column),
       form: 'a quantity with its unit, such as "temperature [degC]", or "other"',
     });
-    if (!answer || answer.value.kind !== "quantity") return null;
+    if (answer?.value.kind !== "quantity") return null;
     note(column, "answered", answer.because);
     return settleColumn(column, answer.value, numbers, context, note);
   }
@@ -168,7 +206,13 @@ function settleColumn(column: RawColumn, meaning: ColumnMeaning, numbers: Number
 }
 
 /** A unit for a name that has none: undefined leaves a question, null is a quantity without unit. */
-function askUnit(column: RawColumn, quantity: QuantityId, numbers: NumberColumn, { facts, id }: ColumnContext, note: Note): UnitSpelling | null | undefined {
+function askUnit(
+  column: RawColumn,
+  quantity: QuantityId,
+  numbers: NumberColumn,
+  { facts, id }: ColumnContext,
+  note: Note,
+): UnitSpelling | null | undefined {
   const { kinds } = QUANTITIES[quantity];
   const { header, unitText } = column.head;
   if (quantity === "salinity" || (kinds as readonly string[]).includes("none")) {
@@ -176,7 +220,10 @@ function askUnit(column: RawColumn, quantity: QuantityId, numbers: NumberColumn,
   }
   const middle = medianOf(numbers.values);
   // only one unit gives numbers of this size for sea water
-  const bySize: Partial<Record<QuantityId, [string, number, number]>> = { sound_speed: ["m/s", 1350, 1650], density: ["kg/m3", 985, 1080] };
+  const bySize: Partial<Record<QuantityId, [string, number, number]>> = {
+    sound_speed: ["m/s", 1350, 1650],
+    density: ["kg/m3", 985, 1080],
+  };
   const size = bySize[quantity];
   if (unitText === null && size && middle > size[1] && middle < size[2]) {
     note(column, "implied", `numbers about ${Math.round(middle)} can only be ${size[0]}`);
@@ -186,7 +233,10 @@ function askUnit(column: RawColumn, quantity: QuantityId, numbers: NumberColumn,
     topic: "units",
     column: header,
     holds: [id],
-    text: unitText === null ? `In which unit is "${header}"? The file gives none.` : `The unit "${unitText}" of "${header}" is not understood. Which unit is it?`,
+    text:
+      unitText === null
+        ? `In which unit is "${header}"? The file gives none.`
+        : `The unit "${unitText}" of "${header}" is not understood. Which unit is it?`,
     candidates: usualUnits(quantity),
     read: unitFor(quantity),
     form: `a unit such as ${usualUnits(quantity).join(" or ")}`,
@@ -233,13 +283,23 @@ const LIMITS: Partial<Record<QuantityId, readonly [number, number]>> = {
 };
 
 /** Numbers that the stated unit cannot have become a question; undefined then. */
-function checkMagnitude(column: RawColumn, quantity: QuantityId, unit: UnitSpelling, numbers: NumberColumn, { facts, id }: ColumnContext): UnitSpelling | undefined {
+function checkMagnitude(
+  column: RawColumn,
+  quantity: QuantityId,
+  unit: UnitSpelling,
+  numbers: NumberColumn,
+  { facts, id }: ColumnContext,
+): UnitSpelling | undefined {
   const limits = LIMITS[quantity];
   const house = QUANTITIES[quantity].houseUnits;
   if (!limits || house === null || unit.kind === "none" || unit.says === "per mille") return unit;
   const middle = convert(Float64Array.of(medianOf(numbers.values)), unit.units, house)[0]!;
   // seawater of less than 0.1 mS/cm is fresher than rain
-  const tooSmall = quantity === "conductivity" && unit.units === "uS cm-1" && middle < 0.1 && extentOf(numbers.values).max < 100;
+  const tooSmall =
+    quantity === "conductivity" &&
+    unit.units === "uS cm-1" &&
+    middle < 0.1 &&
+    extentOf(numbers.values).max < 100;
   if (Number.isNaN(middle) || (middle >= limits[0] && middle <= limits[1] && !tooSmall)) return unit;
   const answer = facts.inquiry.settle({
     topic: "units",
@@ -260,7 +320,8 @@ function convert(values: Float64Array, from: string, to: string): Float64Array<A
   return out;
 }
 
-const flagsOf = (values: Float64Array) => Uint8Array.from(values, (value) => (Number.isNaN(value) ? Flag.missing : Flag.notEvaluated));
+const flagsOf = (values: Float64Array) =>
+  Uint8Array.from(values, (value) => (Number.isNaN(value) ? Flag.missing : Flag.notEvaluated));
 
 function sourceOf({ head, index }: RawColumn, numbers: NumberColumn): Column["source"] {
   return {
@@ -274,14 +335,18 @@ function sourceOf({ head, index }: RawColumn, numbers: NumberColumn): Column["so
   };
 }
 
-function quantityColumn({ column, quantity: id, unit, numbers }: Settled, scale: "ITS-90" | "IPTS-68" | null): Column {
+function quantityColumn(
+  { column, quantity: id, unit, numbers }: Settled,
+  scale: "ITS-90" | "IPTS-68" | null,
+): Column {
   const quantity: Quantity = QUANTITIES[id];
   const dissolved = unit ? DISSOLVED[id]?.[unit.kind] : undefined;
   const units = dissolved?.units ?? quantity.houseUnits ?? (unit && unit.kind !== "none" ? unit.units : null);
   let values = Float64Array.from(numbers.values);
   if (unit && units && unit.kind !== "none" && unit.kind !== "turbidity") {
     // per mille and dimensionless salinities are numbers as they stand
-    values = unit.kind === "salinity" && id === "salinity" ? values : convert(numbers.values, unit.units, units);
+    values =
+      unit.kind === "salinity" && id === "salinity" ? values : convert(numbers.values, unit.units, units);
   }
   if (scale === "IPTS-68") {
     const t68 = values;
@@ -305,7 +370,9 @@ function quantityColumn({ column, quantity: id, unit, numbers }: Settled, scale:
 /** A column that means nothing to us: kept under a name made from its head. */
 function otherColumn(column: RawColumn, numbers: NumberColumn): Column {
   const { head } = column;
-  const name = plainWords(head.name || head.header).replaceAll(" ", "_").replace(/^(?=\d|$)/, "column_");
+  const name = plainWords(head.name || head.header)
+    .replaceAll(" ", "_")
+    .replace(/^(?=\d|$)/, "column_");
   const values = Float64Array.from(numbers.values);
   return {
     name: RESERVED.has(name) ? `${name}_as_received` : name,
@@ -322,7 +389,18 @@ function otherColumn(column: RawColumn, numbers: NumberColumn): Column {
 }
 
 // names with a meaning in products; a column that was not understood must not take one
-const RESERVED = new Set([...Object.values(QUANTITIES).map(({ name }) => name as string), "time", "latitude", "longitude", "profile", "station", "elapsed", "crs", "platform", "instrument"]);
+const RESERVED = new Set([
+  ...Object.values(QUANTITIES).map(({ name }) => name as string),
+  "time",
+  "latitude",
+  "longitude",
+  "profile",
+  "station",
+  "elapsed",
+  "crs",
+  "platform",
+  "instrument",
+]);
 
 /** Flag columns go to the column left of them; alone they pass through as text. */
 function attachFlags(
@@ -339,7 +417,10 @@ function attachFlags(
       texts.set(flag.head.header, values);
       continue;
     }
-    columns.set(left[0], { ...left[1], sourceFlags: { scheme: "unknown", header: flag.head.header, values } });
+    columns.set(left[0], {
+      ...left[1],
+      sourceFlags: { scheme: "unknown", header: flag.head.header, values },
+    });
     facts.inquiry.settle({
       topic: "flagScheme",
       column: flag.head.header,

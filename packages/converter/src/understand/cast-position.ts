@@ -1,4 +1,4 @@
-import { type Evidence, parseNumber, type Position } from "@wherry/core";
+import { type Evidence, type Position, parseNumber } from "@wherry/core";
 import { evidence, type FileFacts } from "./file-facts.ts";
 import type { Axis, Coordinate } from "./position.ts";
 import { findCoordinates } from "./position.ts";
@@ -47,19 +47,33 @@ export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: 
   } else if (start) {
     const because = start.line === null ? start.words : `line ${start.line} says "${start.words}"`;
     const certainty = signOnly(said) ? "implied" : "stated";
-    for (const fact of ["latitude", "longitude"]) found.push(evidence(fact, certainty, because, place(start.line)));
-    found.push(evidence("geodeticDatum", "assumed", "satellite fixes are given on WGS 84", place(start.line)));
+    for (const fact of ["latitude", "longitude"])
+      found.push(evidence(fact, certainty, because, place(start.line)));
+    found.push(
+      evidence("geodeticDatum", "assumed", "satellite fixes are given on WGS 84", place(start.line)),
+    );
   }
-  const openSign = facts.inquiry.questions.some(({ about, casts }) => about === "hemisphere" && casts.includes(id));
+  const openSign = facts.inquiry.questions.some(
+    ({ about, casts }) => about === "hemisphere" && casts.includes(id),
+  );
   if (!start && !openSign) askPosition();
   const lateEnd = facts.inquiry.given({ topic: "endPosition", cast: id, read: readPosition });
   if (!end && lateEnd) end = { ...lateEnd.value, line: null, words: lateEnd.because };
   if (end && (end.line !== null || lateEnd))
-    found.push(evidence("endPosition", lateEnd ? "answered" : "stated", end.line === null ? end.words : `line ${end.line} says "${end.words}"`, place(end.line)));
+    found.push(
+      evidence(
+        "endPosition",
+        lateEnd ? "answered" : "stated",
+        end.line === null ? end.words : `line ${end.line} says "${end.words}"`,
+        place(end.line),
+      ),
+    );
   return { start: start && toPosition(start, "start"), end: end && toPosition(end, "end"), evidence: found };
 
   function toPosition(fix: Fix, role: "start" | "end"): Position {
-    const satellites = said.satellites.find((each) => each.role === role) ?? (role === "start" ? said.satellites.find((each) => each.role === "any") : undefined);
+    const satellites =
+      said.satellites.find((each) => each.role === role) ??
+      (role === "start" ? said.satellites.find((each) => each.role === "any") : undefined);
     const onLine = said.satellites.find(({ line }) => fix.line !== null && line.number === fix.line);
     const chosen = onLine ?? satellites;
     return {
@@ -79,7 +93,8 @@ export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: 
     const north = signed(latitude);
     const east = signed(longitude);
     if (north === null || east === null) return null;
-    const words = latitude.line === longitude.line ? latitude.line.text : `${latitude.line.text}; ${longitude.line.text}`;
+    const words =
+      latitude.line === longitude.line ? latitude.line.text : `${latitude.line.text}; ${longitude.line.text}`;
     return { latitude: north, longitude: east, line: latitude.line.number, words };
   }
 
@@ -88,7 +103,12 @@ export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: 
     if (axis === "longitude" && coordinate.hemisphere === "none" && zone !== null && zone !== 0) {
       // a local clock keeps near its longitude: 15 degrees an hour, a few hours off at most
       const expected = zone / 4;
-      if (Math.abs(coordinate.degrees - expected) > 75 && Math.abs(-coordinate.degrees - expected) < 45) return askHemisphere(coordinate, line.number, `the time zone ${writeZone(zone)} lies on the other side of Greenwich`);
+      if (Math.abs(coordinate.degrees - expected) > 75 && Math.abs(-coordinate.degrees - expected) < 45)
+        return askHemisphere(
+          coordinate,
+          line.number,
+          `the time zone ${writeZone(zone)} lies on the other side of Greenwich`,
+        );
     }
     return coordinate.sign * coordinate.degrees;
   }
@@ -98,11 +118,23 @@ export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: 
       const { sign, words } = facts.letterO;
       const side = sign < 0 ? "west" : "east";
       found.push(
-        evidence("hemisphere", "implied", `the letter O is ${side} in the language of ${words.slice(0, 4).map((word) => `"${word}"`).join(", ")}`, place(line)),
+        evidence(
+          "hemisphere",
+          "implied",
+          `the letter O is ${side} in the language of ${words
+            .slice(0, 4)
+            .map((word) => `"${word}"`)
+            .join(", ")}`,
+          place(line),
+        ),
       );
       return sign * coordinate.degrees;
     }
-    return askHemisphere(coordinate, line, "O is west in some languages (ouest, oeste) and east in others (Ost)");
+    return askHemisphere(
+      coordinate,
+      line,
+      "O is west in some languages (ouest, oeste) and east in others (Ost)",
+    );
   }
 
   function askHemisphere(coordinate: Coordinate, line: number, why: string): number | null {
@@ -121,7 +153,9 @@ export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: 
   }
 
   function askPosition(): void {
-    const conflicting = ["latitude", "longitude"].some((axis) => choose(said, axis as Axis, "start") === "conflict");
+    const conflicting = ["latitude", "longitude"].some(
+      (axis) => choose(said, axis as Axis, "start") === "conflict",
+    );
     const line = said.noFix ?? said.unordered ?? said.coordinates[0]?.line;
     const text = said.noFix
       ? `"${said.noFix.text}": at what position (latitude, longitude) was the cast made?`
@@ -144,23 +178,27 @@ export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: 
   }
 }
 
-const signOnly = (said: PositionFacts) => said.coordinates.some(({ coordinate }) => coordinate.hemisphere === "none");
+const signOnly = (said: PositionFacts) =>
+  said.coordinates.some(({ coordinate }) => coordinate.hemisphere === "none");
 
 /** The fact for an axis and a fix. Two different values without a role are a conflict. */
 function choose(from: PositionFacts, axis: Axis, role: "start" | "end"): CoordinateFact | "conflict" | null {
   const ofAxis = from.coordinates.filter((fact) => fact.axis === axis);
   const exact = ofAxis.filter((fact) => fact.role === role);
-  const fitting = exact.length > 0 ? exact : role === "start" ? ofAxis.filter((fact) => fact.role === "any") : [];
+  const fitting =
+    exact.length > 0 ? exact : role === "start" ? ofAxis.filter((fact) => fact.role === "any") : [];
   const [first] = fitting;
   if (!first) return null;
   const same = (other: CoordinateFact) =>
-    Math.abs(other.coordinate.degrees - first.coordinate.degrees) < 1e-4 && other.coordinate.sign === first.coordinate.sign;
+    Math.abs(other.coordinate.degrees - first.coordinate.degrees) < 1e-4 &&
+    other.coordinate.sign === first.coordinate.sign;
   return fitting.every(same) ? first : "conflict";
 }
 
 /** Latitude and longitude columns: the first and the last row that has a fix. */
 function rowPositions(cast: RawCast): { readonly first: Fix; readonly last: Fix | null } | null {
-  const column = (kind: "latitude" | "longitude") => cast.columns.find(({ meaning }) => meaning.kind === kind);
+  const column = (kind: "latitude" | "longitude") =>
+    cast.columns.find(({ meaning }) => meaning.kind === kind);
   const [lat, lon] = [column("latitude"), column("longitude")];
   if (!lat || !lon) return null;
   const at = (row: number): Fix | null => {

@@ -43,8 +43,10 @@ export function castShape(input: ShapeInput, facts: FileFacts): CastShape {
   return { kind: "fixed-depth", fixedDepth: fixedDepth(), state, evidence: found };
 
   function fixedDepth(): Cast["fixedDepth"] {
-    if (input.vertical) {
-      found.push(evidence("fixedDepth", "implied", `the median of ${input.vertical.source?.header}`, place()));
+    if (input.vertical && stated?.reference !== "surface") {
+      found.push(
+        evidence("fixedDepth", "implied", `the median of ${input.vertical.source?.header}`, place()),
+      );
       return { depth: Math.round(steady!.middle * 100) / 100, reference: "sea surface" };
     }
     const depth =
@@ -56,13 +58,29 @@ export function castShape(input: ShapeInput, facts: FileFacts): CastShape {
         text: "At what depth in m was the sensor held? The file gives no depth.",
         candidates: [],
         example: "1.0",
-        read: (value) => (/^\d{1,4}(?:\.\d+)?$/.test(value) ? Math.round(toMetres(value) * 1000) / 1000 : null),
+        read: (value) =>
+          /^\d{1,4}(?:\.\d+)?$/.test(value) ? Math.round(toMetres(value) * 1000) / 1000 : null,
         form: "a depth in m such as 1.2",
       })?.value;
     if (depth === undefined) return null;
-    if (stated) found.push(evidence("fixedDepth", "stated", `line ${stated.line.number} says "${stated.line.text}"`, place(stated.line.number)));
+    if (stated)
+      found.push(
+        evidence(
+          "fixedDepth",
+          "stated",
+          `line ${stated.line.number} says "${stated.line.text}"`,
+          place(stated.line.number),
+        ),
+      );
     if (stated?.reference === "surface") {
-      found.push(evidence("verticalReference", "stated", `line ${stated.line.number} says "${stated.line.text}"`, place(stated.line.number)));
+      found.push(
+        evidence(
+          "verticalReference",
+          "stated",
+          `line ${stated.line.number} says "${stated.line.text}"`,
+          place(stated.line.number),
+        ),
+      );
       return { depth, reference: "sea surface" };
     }
     const settled = facts.inquiry.settle({
@@ -72,15 +90,25 @@ export function castShape(input: ShapeInput, facts: FileFacts): CastShape {
       text: `The sensor's depth is given as ${depth} m. From which vertical reference is it measured: the water surface, the deck or pier, a chart datum, or the bed?`,
       ...(stated ? { line: stated.line.number } : {}),
       candidates: ["surface", "deck", "chart datum", "bed"],
-      read: (value) => ["surface", "deck", "chart datum", "bed"].find((word) => word === value.toLowerCase()) ?? null,
+      read: (value) =>
+        ["surface", "deck", "chart datum", "bed"].find((word) => word === value.toLowerCase()) ?? null,
       form: "surface, deck, chart datum or bed",
     });
     if (settled) found.push(evidence("verticalReference", "answered", settled.because, place()));
-    return { depth, reference: settled ? (settled.value === "surface" ? "sea surface" : settled.value) : "unknown" };
+    return {
+      depth,
+      reference: settled ? (settled.value === "surface" ? "sea surface" : settled.value) : "unknown",
+    };
   }
 
   function askVertical(): void {
-    if (facts.inquiry.questions.some(({ about, casts }) => /^(?:quantity|units|pressureKind|verticalReference)/.test(about) && casts.includes(input.id))) return;
+    if (
+      facts.inquiry.questions.some(
+        ({ about, casts }) =>
+          /^(?:quantity|units|pressureKind|verticalReference)/.test(about) && casts.includes(input.id),
+      )
+    )
+      return;
     const given = facts.inquiry.given({ topic: "fixedDepth", cast: input.id, read: (value) => value });
     if (given) return;
     facts.inquiry.settle({
@@ -98,14 +126,20 @@ export function castShape(input: ShapeInput, facts: FileFacts): CastShape {
 
 const toMetres = (text: string) => {
   const [whole = "0", fraction = ""] = text.split(".");
-  return [...(whole + fraction)].reduce((sum, digit) => sum * 10 + digit.charCodeAt(0) - 48, 0) / 10 ** fraction.length;
+  return (
+    [...(whole + fraction)].reduce((sum, digit) => sum * 10 + digit.charCodeAt(0) - 48, 0) /
+    10 ** fraction.length
+  );
 };
 
 /**
  * Four rows in five within half a metre of the median, none far deeper, over two minutes or more: the sensor was
  * held. A cast passes through its depths.
  */
-function staysAtOneDepth(values: Float64Array, elapsed: Float64Array | null): { readonly middle: number; readonly spread: number } | null {
+function staysAtOneDepth(
+  values: Float64Array,
+  elapsed: Float64Array | null,
+): { readonly middle: number; readonly spread: number } | null {
   const middle = medianOf(values);
   const rows = values.filter((value) => !Number.isNaN(value));
   if (rows.length < 20 || Number.isNaN(middle) || !elapsed) return null;
@@ -121,8 +155,13 @@ function staysAtOneDepth(values: Float64Array, elapsed: Float64Array | null): { 
   return { middle, spread };
 }
 
-function stateOf({ lines, vertical, timed }: ShapeInput, found: Evidence[], place: (line?: number) => { file: string; line?: number }): CastState {
-  const say = (fact: string, line: HeaderLine) => found.push(evidence(fact, "stated", `line ${line.number} says "${line.text}"`, place(line.number)));
+function stateOf(
+  { lines, vertical, timed }: ShapeInput,
+  found: Evidence[],
+  place: (line?: number) => { file: string; line?: number },
+): CastState {
+  const say = (fact: string, line: HeaderLine) =>
+    found.push(evidence(fact, "stated", `line ${line.number} says "${line.text}"`, place(line.number)));
   const averaged = lineAbout(lines, "averaged");
   const zeroed = lineAbout(lines, "zeroed");
   const lag = lineAbout(lines, "lag");
@@ -137,7 +176,10 @@ function stateOf({ lines, vertical, timed }: ShapeInput, found: Evidence[], plac
   else if (!timed && course !== "both") {
     processing = "averaged";
     found.push(evidence("state", "implied", "the rows are levels in order and have no times", place()));
-  } else if (timed) found.push(evidence("state", "implied", "the rows have times and nothing says that they were averaged", place()));
+  } else if (timed)
+    found.push(
+      evidence("state", "implied", "the rows have times and nothing says that they were averaged", place()),
+    );
   let direction: CastState["direction"] = "unknown";
   if (downcast && !upcast) direction = "down";
   else if (upcast && !downcast) direction = "up";

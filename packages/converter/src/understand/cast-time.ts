@@ -47,7 +47,10 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
   else if (facts.orderEvidence && rows) found.push(facts.orderEvidence);
 
   /** Epoch seconds of a date and a clock time in the header; the zone that was used. */
-  const headerUtc = (picked: Picked, fallbackDay: number | null): { utc: number; zone: KnownZone | null } | null => {
+  const headerUtc = (
+    picked: Picked,
+    fallbackDay: number | null,
+  ): { utc: number; zone: KnownZone | null } | null => {
     const clock = picked.clock?.moment;
     if (!clock || clock.secondOfDay === null) return null;
     const day = picked.date ? oneDay(picked.date.moment.dates, facts.orders) : null;
@@ -58,7 +61,12 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
       written?.minutes.length === 1
         ? {
             minutes: written.minutes[0]!,
-            evidence: evidence("timeZone", "stated", `line ${picked.clock!.line.number} says "${written.words}"`, place(picked.clock!.line.number)),
+            evidence: evidence(
+              "timeZone",
+              "stated",
+              `line ${picked.clock!.line.number} says "${written.words}"`,
+              place(picked.clock!.line.number),
+            ),
           }
         : settleZone(zones.own, zones.shared, facts, id, {
             text: written
@@ -85,7 +93,14 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
       time = first;
       endTime = utc.findLast((value) => !Number.isNaN(value)) ?? NaN;
       elapsed = Float64Array.from(utc, (value) => value - first);
-      found.push(evidence("time", "stated", `the first row's time under ${quoted(rows.headers)}`, place(cast.lines[0])));
+      found.push(
+        evidence(
+          "time",
+          "stated",
+          `the first row's time under ${quoted(rows.headers)}`,
+          place(cast.lines[0]),
+        ),
+      );
       if (stated && Math.abs(stated.utc - first) > 900) disagree(stated.utc, first);
     } else {
       const { local } = relativeTimes(cast, facts) ?? rows.times;
@@ -113,14 +128,31 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
     const { line } = startPick.clock;
     const because = `line ${line.number} says "${line.text}"`;
     if (rows?.kind !== "clock")
-      found.push(evidence("time", words === "start" ? "stated" : "implied", words === "start" ? because : `${because}, the only time given for the cast`, place(line.number)));
+      found.push(
+        evidence(
+          "time",
+          words === "start" ? "stated" : "implied",
+          words === "start" ? because : `${because}, the only time given for the cast`,
+          place(line.number),
+        ),
+      );
   }
   if (end && end !== "conflict" && Number.isNaN(endTime)) {
-    const startDay = Number.isNaN(time) || !stated?.zone ? null : Math.floor((time + stated.zone.minutes * 60) / 86_400) * 86_400;
+    const startDay =
+      Number.isNaN(time) || !stated?.zone
+        ? null
+        : Math.floor((time + stated.zone.minutes * 60) / 86_400) * 86_400;
     const ended = headerUtc(end, startDay);
     if (ended) {
       endTime = end.date === null && ended.utc < time ? ended.utc + 86_400 : ended.utc;
-      found.push(evidence("endTime", "stated", `line ${end.clock!.line.number} says "${end.clock!.line.text}"`, place(end.clock!.line.number)));
+      found.push(
+        evidence(
+          "endTime",
+          "stated",
+          `line ${end.clock!.line.number} says "${end.clock!.line.text}"`,
+          place(end.clock!.line.number),
+        ),
+      );
     }
   }
   if (Number.isNaN(time)) {
@@ -131,9 +163,21 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
       if (elapsed) endTime = time + (elapsed.findLast((value) => !Number.isNaN(value)) ?? NaN);
     }
   }
-  return { time, endTime, elapsed, zone: clockZone, evidence: found, timeColumns, unreadRows: rows?.kind === "clock" ? rows.times.unread : [] };
+  return {
+    time,
+    endTime,
+    elapsed,
+    zone: clockZone,
+    evidence: found,
+    timeColumns,
+    unreadRows: rows?.kind === "clock" ? rows.times.unread : [],
+  };
 
-  function utcOfRows(read: ClockRows, header: Picked | null, headerTime: { utc: number; zone: KnownZone | null } | null): Float64Array | null {
+  function utcOfRows(
+    read: ClockRows,
+    header: Picked | null,
+    headerTime: { utc: number; zone: KnownZone | null } | null,
+  ): Float64Array | null {
     const { times } = read;
     if (times.local.every(Number.isNaN)) return null;
     let midnight = 0;
@@ -149,14 +193,20 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
     return Float64Array.from(times.local, (value) => value + midnight - zone.minutes * 60);
   }
 
-  function zoneOfRows(read: ClockRows, midnight: number, headerTime: { utc: number; zone: KnownZone | null } | null): KnownZone | null {
+  function zoneOfRows(
+    read: ClockRows,
+    midnight: number,
+    headerTime: { utc: number; zone: KnownZone | null } | null,
+  ): KnownZone | null {
     const { times, headers, headZone } = read;
     const says = (minutes: number, because: string): KnownZone => ({
       minutes,
       evidence: evidence("timeZone", "stated", because, place(cast.headLine)),
     });
-    if (times.offset !== null && !Number.isNaN(times.offset)) return says(times.offset, "the times of the rows carry their offset");
-    if (headZone?.minutes.length === 1) return says(headZone.minutes[0]!, `the head ${quoted(headers)} says "${headZone.words}"`);
+    if (times.offset !== null && !Number.isNaN(times.offset))
+      return says(times.offset, "the times of the rows carry their offset");
+    if (headZone?.minutes.length === 1)
+      return says(headZone.minutes[0]!, `the head ${quoted(headers)} says "${headZone.words}"`);
     const candidates = times.ambiguousZone ?? headZone?.minutes ?? [];
     const silent = candidates.length === 0 && zones.own.length === 0 && zones.shared.length === 0;
     const first = (times.local.find((value) => !Number.isNaN(value)) ?? NaN) + midnight;
@@ -166,7 +216,12 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
       if (Math.abs(difference) <= TOLERANCE)
         return {
           minutes: headerTime.zone.minutes,
-          evidence: evidence("timeZone", "implied", `${headerTime.zone.evidence.because}, and the first row has the same clock time`, headerTime.zone.evidence.where),
+          evidence: evidence(
+            "timeZone",
+            "implied",
+            `${headerTime.zone.evidence.because}, and the first row has the same clock time`,
+            headerTime.zone.evidence.where,
+          ),
         };
     }
     return settleZone(zones.own, zones.shared, facts, id, {
@@ -198,10 +253,15 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
   }
 
   function askTime() {
-    const zoneOpen = facts.inquiry.questions.some(({ about, casts }) => (about === "timeZone" || about === "dateOrder" || about === "time") && casts.includes(id));
+    const zoneOpen = facts.inquiry.questions.some(
+      ({ about, casts }) =>
+        (about === "timeZone" || about === "dateOrder" || about === "time") && casts.includes(id),
+    );
     const given = facts.inquiry.given({ topic: "time", cast: id, read: readUtc });
     if (given || zoneOpen) return given;
-    const unclear = moments.filter(({ role }) => role === "unclear" || role === "bare" || role === "time" || role === "start");
+    const unclear = moments.filter(
+      ({ role }) => role === "unclear" || role === "bare" || role === "time" || role === "start",
+    );
     const words = unclear.map(({ line }) => `"${line.text}"`);
     const text = conflict
       ? `The header gives more than one time: ${words.join(", ")}. When did the cast start?`
@@ -227,18 +287,25 @@ const iso = (seconds: number) => new Date(Math.round(seconds * 1000)).toISOStrin
 
 /** "2024-05-20T09:00:00Z" or with an offset; a time without a zone is refused. */
 export function readUtc(text: string): number | null {
-  const match = /^(\d{4})-(\d\d)-(\d\d)[T ](\d\d):(\d\d)(?::(\d\d)(?:\.(\d{1,6}))?)?\s*(?:Z|UTC|([+-])(\d\d):?(\d\d))$/.exec(text);
+  const match =
+    /^(\d{4})-(\d\d)-(\d\d)[T ](\d\d):(\d\d)(?::(\d\d)(?:\.(\d{1,6}))?)?\s*(?:Z|UTC|([+-])(\d\d):?(\d\d))$/.exec(
+      text,
+    );
   if (!match) return null;
-  const [y = 0, mo = 0, d = 0, h = 0, mi = 0, s = 0] = match.slice(1, 7).map((part) => toInteger(part ?? "0"));
+  const [y = 0, mo = 0, d = 0, h = 0, mi = 0, s = 0] = match
+    .slice(1, 7)
+    .map((part) => toInteger(part ?? "0"));
   if (mo < 1 || mo > 12 || d < 1 || d > 31 || h > 23 || mi > 59 || s > 60) return null;
   const fraction = match[7] ? toInteger(match[7]) / 10 ** match[7].length : 0;
-  const offset = (toInteger(match[9] ?? "0") * 60 + toInteger(match[10] ?? "0")) * (match[8] === "-" ? -60 : 60);
+  const offset =
+    (toInteger(match[9] ?? "0") * 60 + toInteger(match[10] ?? "0")) * (match[8] === "-" ? -60 : 60);
   return secondsOf({ year: y, month: mo, day: d }, h * 3600 + mi * 60 + s + fraction) - offset;
 }
 
 /** Start or end of a cast from the header's dates and times. */
 function pick(moments: readonly HeaderMoment[], wanted: "start" | "end"): Picked | "conflict" | null {
-  const of = (...roles: readonly HeaderMoment["role"][]) => moments.filter(({ role }) => roles.includes(role));
+  const of = (...roles: readonly HeaderMoment["role"][]) =>
+    moments.filter(({ role }) => roles.includes(role));
   const dated = ({ moment }: HeaderMoment) => moment.dates.length > 0;
   const clocked = ({ moment }: HeaderMoment) => moment.secondOfDay !== null;
   const days = [...of("date"), ...of("start", "time"), ...of("bare")].filter(dated);
@@ -250,15 +317,24 @@ function pick(moments: readonly HeaderMoment[], wanted: "start" | "end"): Picked
   for (const role of ["start", "time", "bare"] as const) {
     const full = of(role).filter((each) => dated(each) && clocked(each));
     const [first] = full;
-    if (first) return full.some((other) => differs(other.moment, first.moment)) ? "conflict" : { date: first, clock: first };
+    if (first)
+      return full.some((other) => differs(other.moment, first.moment))
+        ? "conflict"
+        : { date: first, clock: first };
     const clock = of(role).find(clocked);
-    if (clock && days[0]) return days.some((other) => differsInDay(other.moment, days[0]!.moment)) ? "conflict" : { date: days[0], clock };
+    if (clock && days[0])
+      return days.some((other) => differsInDay(other.moment, days[0]!.moment))
+        ? "conflict"
+        : { date: days[0], clock };
   }
   return days[0] ? { date: days[0], clock: null } : null;
 }
 
-const differsInDay = (a: Moment, b: Moment) => JSON.stringify(a.dates.map((d) => [d.year, d.month, d.day])) !== JSON.stringify(b.dates.map((d) => [d.year, d.month, d.day]));
-const differs = (a: Moment, b: Moment) => a.secondOfDay !== b.secondOfDay || differsInDay(a, b) || a.zone?.minutes[0] !== b.zone?.minutes[0];
+const differsInDay = (a: Moment, b: Moment) =>
+  JSON.stringify(a.dates.map((d) => [d.year, d.month, d.day])) !==
+  JSON.stringify(b.dates.map((d) => [d.year, d.month, d.day]));
+const differs = (a: Moment, b: Moment) =>
+  a.secondOfDay !== b.secondOfDay || differsInDay(a, b) || a.zone?.minutes[0] !== b.zone?.minutes[0];
 
 interface ClockRows {
   readonly kind: "clock";
@@ -273,12 +349,19 @@ interface ElapsedRows {
   readonly since: Moment | null;
 }
 
-function rowTimes(cast: RawCast, id: string, facts: FileFacts, timeColumns: Map<string, "absolute" | "elapsed">): ClockRows | ElapsedRows | null {
+function rowTimes(
+  cast: RawCast,
+  id: string,
+  facts: FileFacts,
+  timeColumns: Map<string, "absolute" | "elapsed">,
+): ClockRows | ElapsedRows | null {
   const times = cast.columns.filter(({ meaning }) => meaning.kind === "time");
   for (const { head } of times) timeColumns.set(head.header, "absolute");
-  const ofForm = (form: string) => times.filter(({ meaning }) => meaning.kind === "time" && meaning.form === form);
+  const ofForm = (form: string) =>
+    times.filter(({ meaning }) => meaning.kind === "time" && meaning.form === form);
   // where a file has two clocks, the one in UTC is the one to read
-  const utcFirst = (columns: readonly RawColumn[]) => columns.find(({ head }) => head.zone?.minutes[0] === 0) ?? columns[0];
+  const utcFirst = (columns: readonly RawColumn[]) =>
+    columns.find(({ head }) => head.zone?.minutes[0] === 0) ?? columns[0];
   const datetime = utcFirst(ofForm("datetime"));
   const date = utcFirst(ofForm("date"));
   const clock = utcFirst(ofForm("clock"));
@@ -287,11 +370,21 @@ function rowTimes(cast: RawCast, id: string, facts: FileFacts, timeColumns: Map<
   if (elapsed) timeColumns.set(elapsed.head.header, "elapsed");
   if (epoch) timeColumns.set(epoch.head.header, "absolute");
   if (datetime?.moments)
-    return { kind: "clock", times: rowTimesOf(datetime.moments, null, facts.orders), headers: [datetime.head.header], headZone: datetime.head.zone };
+    return {
+      kind: "clock",
+      times: rowTimesOf(datetime.moments, null, facts.orders),
+      headers: [datetime.head.header],
+      headZone: datetime.head.zone,
+    };
   if (clock?.moments) {
     const read = rowTimesOf(clock.moments, date?.moments ?? null, facts.orders);
     const columns = date ? [date, clock] : [clock];
-    return { kind: "clock", times: read, headers: columns.map(({ head }) => head.header), headZone: clock.head.zone ?? date?.head.zone ?? null };
+    return {
+      kind: "clock",
+      times: read,
+      headers: columns.map(({ head }) => head.header),
+      headZone: clock.head.zone ?? date?.head.zone ?? null,
+    };
   }
   if (epoch?.numbers && epoch.meaning.kind === "epoch") {
     const scale = SECONDS[epoch.meaning.unit];
@@ -309,7 +402,9 @@ function relativeTimes(cast: RawCast, facts: FileFacts): RowTimes | null {
   const order = column?.moments?.find((moment) => moment !== null)?.dates[0]?.order;
   if (!column?.moments || !order || facts.orders?.size !== 0) return null;
   const read = rowTimesOf(column.moments, null, new Set([order]));
-  const days = new Set(read.local.filter((value) => !Number.isNaN(value)).map((value) => Math.floor(value / 86_400)));
+  const days = new Set(
+    read.local.filter((value) => !Number.isNaN(value)).map((value) => Math.floor(value / 86_400)),
+  );
   return days.size === 1 ? read : null;
 }
 
@@ -318,16 +413,17 @@ function elapsedRows(cast: RawCast, id: string, column: RawColumn, facts: FileFa
   const since = sinceOf(cast);
   let unit = column.meaning.unit;
   if (unit === null) {
-    unit = facts.inquiry.settle({
-      topic: "units",
-      column: column.head.header,
-      holds: [id],
-      text: `"${column.head.header}" holds plain numbers. Are they seconds, minutes or hours since the start?`,
-      ...(cast.headLine === null ? {} : { line: cast.headLine }),
-      candidates: ["s", "min", "h"],
-      read: (value) => (value === "s" || value === "min" || value === "h" ? value : null),
-      form: "s, min or h",
-    })?.value ?? null;
+    unit =
+      facts.inquiry.settle({
+        topic: "units",
+        column: column.head.header,
+        holds: [id],
+        text: `"${column.head.header}" holds plain numbers. Are they seconds, minutes or hours since the start?`,
+        ...(cast.headLine === null ? {} : { line: cast.headLine }),
+        candidates: ["s", "min", "h"],
+        read: (value) => (value === "s" || value === "min" || value === "h" ? value : null),
+        form: "s, min or h",
+      })?.value ?? null;
     if (unit === null) return null;
   }
   const scale = SECONDS[unit];

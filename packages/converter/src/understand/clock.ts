@@ -27,15 +27,15 @@ export interface Moment {
   readonly end: number;
 }
 
-const WORD = String.raw`[A-Za-zÀ-ÿ]{3,12}`;
+const WORD = "[A-Za-zÀ-ÿ]{3,12}";
 const DATE = new RegExp(
   [
-    String.raw`(?<![\d.,:/-])(?<y1>\d{4})(?<s1>[-/.])(?<m1>\d{1,2})\k<s1>(?<d1>\d{1,2})(?![\d/-])`,
-    String.raw`(?<![\d.,:/-])(?<a2>\d{1,2})(?<s2>[-/.])(?<b2>\d{1,2})\k<s2>(?<c2>\d{4}|\d{2})(?![\d/.,-]\d|\d)`,
-    String.raw`(?<![\d.,:/-])(?<d3>\d{1,2})(?:st|nd|rd|th|er|\.)?[-\s/.,]{0,3}(?:de\s+)?(?<m3>${WORD})\.?[-\s/.,]{0,3}(?:de\s+)?(?<y3>\d{4}|\d{2})(?![\d:])`,
+    String.raw`(?<![\d:/-]|\d[.,])(?<y1>\d{4})(?<s1>[-/.])(?<m1>\d{1,2})\k<s1>(?<d1>\d{1,2})(?![\d/-])`,
+    String.raw`(?<![\d:/-]|\d[.,])(?<a2>\d{1,2})(?<s2>[-/.])(?<b2>\d{1,2})\k<s2>(?<c2>\d{4}|\d{2})(?![\d/.,-]\d|\d)`,
+    String.raw`(?<![\d:/-]|\d[.,])(?<d3>\d{1,2})(?:st|nd|rd|th|er|\.)?[-\s/.,]{0,3}(?:de\s+)?(?<m3>${WORD})\.?[-\s/.,]{0,3}(?:de\s+)?(?<y3>\d{4}|\d{2})(?![\d:])`,
     String.raw`(?<![A-Za-z])(?<m4>${WORD})\.?\s+(?<d4>\d{1,2})(?:st|nd|rd|th)?,?\s+(?<y4>\d{4})(?!\d)`,
-    String.raw`(?<![\d.,:/-])(?<y5>\d{4})[-\s/.]{1,2}(?<m5>${WORD})[-\s/.]{1,2}(?<d5>\d{1,2})(?!\d)`,
-    String.raw`(?<![\d.,:/-])(?<y6>(?:19|20)\d{2})(?<m6>0[1-9]|1[0-2])(?<d6>0[1-9]|[12]\d|3[01])(?![\d.,])`,
+    String.raw`(?<![\d:/-]|\d[.,])(?<y5>\d{4})[-\s/.]{1,2}(?<m5>${WORD})[-\s/.]{1,2}(?<d5>\d{1,2})(?!\d)`,
+    String.raw`(?<![\d:/-]|\d[.,])(?<y6>(?:19|20)\d{2})(?<m6>0[1-9]|1[0-2])(?<d6>0[1-9]|[12]\d|3[01])(?![\d.,])`,
   ].join("|"),
   "g",
 );
@@ -49,7 +49,10 @@ const TIME_AFTER_DATE = new RegExp(
   `(?:${SEPARATOR}(?:${CLOCK}|${DOTTED_CLOCK})|\\s*${COMPACT_CLOCK}|${T_CLOCK})`,
   "y",
 );
-const TIME_ALONE = new RegExp(`(?<![\\d.,:/+\\-−°'])(?:${CLOCK}|${COMPACT_CLOCK}|${DOTTED_CLOCK})`, "g");
+const TIME_ALONE = new RegExp(
+  `(?<![\\d:/+\\-−°']|\\d[.,])(?:${CLOCK}|${COMPACT_CLOCK}|${DOTTED_CLOCK})`,
+  "g",
+);
 
 /** All dates, with the time of day and zone that follow them, and times of day that stand alone. */
 export function findMoments(text: string): readonly Moment[] {

@@ -33,14 +33,21 @@ const ELAPSED_UNITS: Readonly<Record<string, "s" | "min" | "h" | "ms" | "day">> 
 };
 
 /** What a column means by its head and, for times, by how its cells look. */
-export function meaningOf(head: ColumnHead, cells: readonly string[], numbers: NumberColumn | null): ColumnMeaning {
+export function meaningOf(
+  head: ColumnHead,
+  cells: readonly string[],
+  numbers: NumberColumn | null,
+): ColumnMeaning {
   const role = roleOfName(head.name);
   const form = timeForm(cells);
   if (form && (numbers === null || role?.role === "date" || role?.role === "datetime")) {
-    return role?.role === "elapsed" && form === "clock" ? { kind: "elapsed", unit: "s" } : { kind: "time", form };
+    return role?.role === "elapsed" && form === "clock"
+      ? { kind: "elapsed", unit: "s" }
+      : { kind: "time", form };
   }
   if (numbers === null) {
-    if (role?.role === "cast" || role?.role === "station" || role?.role === "flag") return { kind: role.role };
+    if (role?.role === "cast" || role?.role === "station" || role?.role === "flag")
+      return { kind: role.role };
     return role?.role === "latitude" || role?.role === "longitude" ? { kind: role.role } : { kind: "other" };
   }
   if (/\b(?:unix|epoch|posix)\b/i.test(head.header)) {
@@ -66,13 +73,20 @@ function meaningByRole({ role, words }: NamedRole, head: ColumnHead): ColumnMean
       return { kind: "other" };
     case "datetime":
     case "date":
-      return head.unit?.kind === "time" ? { kind: "elapsed", unit: ELAPSED_UNITS[head.unit.units] ?? null } : { kind: "other" };
+      return head.unit?.kind === "time"
+        ? { kind: "elapsed", unit: ELAPSED_UNITS[head.unit.units] ?? null }
+        : { kind: "other" };
     case "time":
       return { kind: "elapsed", unit: ELAPSED_UNITS[head.unit?.units ?? ""] ?? null };
     case "elapsed":
       return { kind: "elapsed", unit: ELAPSED_UNITS[head.unit?.units ?? ""] ?? unitInWords(words) };
     case "ec":
-      return quantity("conductivity", head, `"${head.header}" is a word for conductivity`, head.unit?.says !== "25 degC");
+      return quantity(
+        "conductivity",
+        head,
+        `"${head.header}" is a word for conductivity`,
+        head.unit?.says !== "25 degC",
+      );
     default:
       return quantity(role, head, `"${head.header}" says ${words}`, false);
   }
@@ -81,9 +95,16 @@ function meaningByRole({ role, words }: NamedRole, head: ColumnHead): ColumnMean
 function quantity(id: QuantityId, head: ColumnHead, because: string, bare: boolean): ColumnMeaning {
   const { unit } = head;
   const kinds: readonly string[] = QUANTITIES[id].kinds;
-  if (unit && unit.kind !== "none" && !kinds.includes(unit.kind)) return { kind: "contradiction", quantity: id, unit };
+  if (unit && unit.kind !== "none" && !kinds.includes(unit.kind))
+    return { kind: "contradiction", quantity: id, unit };
   const settled = settle(id, unit, head.header);
-  return { kind: "quantity", quantity: settled, unit, because, bareConductivity: bare && settled === "conductivity" };
+  return {
+    kind: "quantity",
+    quantity: settled,
+    unit,
+    because,
+    bareConductivity: bare && settled === "conductivity",
+  };
 }
 
 /** The unit or a further word can narrow a quantity: pressure to absolute, conductivity to that at 25 °C. */
@@ -95,7 +116,12 @@ function settle(id: QuantityId, unit: UnitSpelling | null, header: string): Quan
 }
 
 function unitInWords(words: string): "s" | "min" | null {
-  if (/\b(?:s|sec|secs|second|seconds|seconde|secondes|sekunden?|segundos|secondi|seconden|sekunder)\b/.test(words)) return "s";
+  if (
+    /\b(?:s|sec|secs|second|seconds|seconde|secondes|sekunden?|segundos|secondi|seconden|sekunder)\b/.test(
+      words,
+    )
+  )
+    return "s";
   return /\bminut/.test(words) ? "min" : null;
 }
 
@@ -105,7 +131,10 @@ function meaningByUnit(head: ColumnHead): ColumnMeaning {
   const letters = LETTER_ROLES[plain];
   if (letters && plain.length === 1) {
     const fits = letters.find((id) => head.unit !== null && unitSays(id, head.unit));
-    if (!fits) return head.unit === null || head.unit.kind === "none" ? { kind: "letter", letters } : { kind: "other" };
+    if (!fits)
+      return head.unit === null || head.unit.kind === "none"
+        ? { kind: "letter", letters }
+        : { kind: "other" };
     return {
       kind: "quantity",
       quantity: settle(fits, head.unit, head.header),
@@ -128,7 +157,8 @@ function meaningByUnit(head: ColumnHead): ColumnMeaning {
 }
 
 const unitSays = (id: QuantityId, unit: UnitSpelling) =>
-  (QUANTITIES[id].kinds as readonly string[]).includes(unit.kind) || (id === "salinity" && unit.kind === "none");
+  (QUANTITIES[id].kinds as readonly string[]).includes(unit.kind) ||
+  (id === "salinity" && unit.kind === "none");
 
 /** How times are written in a column, judged from its first cells that are not empty. */
 function timeForm(cells: readonly string[]): "datetime" | "date" | "clock" | null {
@@ -141,5 +171,9 @@ function timeForm(cells: readonly string[]): "datetime" | "date" | "clock" | nul
     return moment.secondOfDay === null ? "date" : "datetime";
   });
   const [first = null] = forms;
-  return forms.every((form) => form === first) ? first : forms.every((form) => form !== null) ? "datetime" : null;
+  return forms.every((form) => form === first)
+    ? first
+    : forms.every((form) => form !== null)
+      ? "datetime"
+      : null;
 }

@@ -11,22 +11,39 @@ type Kind = "conductivity" | "specific_conductance";
  * Conductivity in situ or referred to 25 °C. A bare word such as "EC" is settled by the file's own salinity if
  * that fits only one of them, else asked; a clear word that the salinity contradicts is asked about as well.
  */
-export function conductivityKind(settled: readonly Settled[], cast: RawCast, { facts, id }: ColumnContext, note: Note): ReadonlyMap<Settled, QuantityId> {
+export function conductivityKind(
+  settled: readonly Settled[],
+  cast: RawCast,
+  { facts, id }: ColumnContext,
+  note: Note,
+): ReadonlyMap<Settled, QuantityId> {
   const kinds = new Map<Settled, QuantityId>();
   for (const each of settled) {
     if (each.quantity !== "conductivity") continue;
     const { meaning, head } = each.column;
     const bare = meaning.kind === "quantity" && meaning.bareConductivity;
-    const byLine = [...cast.own, ...cast.shared].find(({ text }) => /specific conduct|conductivity.{0,20}25|(?:referred|compensated|corrected|normalised|normalized) to 25|@ ?25|bezogen auf 25|ramen[eé]e? [aà] 25/i.test(text));
+    const byLine = [...cast.own, ...cast.shared].find(({ text }) =>
+      /specific conduct|conductivity.{0,20}25|(?:referred|compensated|corrected|normalised|normalized) to 25|@ ?25|bezogen auf 25|ramen[eé]e? [aà] 25/i.test(
+        text,
+      ),
+    );
     const bySalt = kindBySalinity(each, settled);
     const says: Kind | null = bare ? null : "conductivity";
     if (byLine === undefined && !bare && (bySalt === null || bySalt === says)) continue;
     if (byLine === undefined && bare && bySalt !== null) {
       kinds.set(each, bySalt);
-      note(each.column, "implied", `the file's own salinity fits ${bySalt === "conductivity" ? "conductivity in situ" : "conductivity referred to 25 °C"} and not the other kind`);
+      note(
+        each.column,
+        "implied",
+        `the file's own salinity fits ${bySalt === "conductivity" ? "conductivity in situ" : "conductivity referred to 25 °C"} and not the other kind`,
+      );
       continue;
     }
-    const because = byLine ? `Line ${byLine.number} says "${byLine.text}".` : bare ? "The head does not say, and no salinity decides it." : "The file's own salinity fits the latter.";
+    const because = byLine
+      ? `Line ${byLine.number} says "${byLine.text}".`
+      : bare
+        ? "The head does not say, and no salinity decides it."
+        : "The file's own salinity fits the latter.";
     const answer = facts.inquiry.settle({
       topic: "conductivityKind",
       holds: [id],

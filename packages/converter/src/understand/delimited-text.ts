@@ -1,4 +1,12 @@
-import { type Cast, type Evidence, fail, type Problem, parseDecimal, type Result, succeed } from "@wherry/core";
+import {
+  type Cast,
+  type Evidence,
+  fail,
+  type Problem,
+  parseDecimal,
+  type Result,
+  succeed,
+} from "@wherry/core";
 import type { Answer, UnderstoodFile } from "@wherry/formats";
 import { type Block, findBlocks } from "./blocks.ts";
 import { buildColumns } from "./build-columns.ts";
@@ -40,13 +48,16 @@ export function readDelimitedText(
       remedy: "Export the cast again from the instrument.",
     });
   const layout = findLayout(text.lines);
-  const { blocks, below } = layout ? findBlocks(text.lines, layout, text.lastLineEnded) : { blocks: [], below: [] };
+  const { blocks, below } = layout
+    ? findBlocks(text.lines, layout, text.lastLineEnded)
+    : { blocks: [], below: [] };
   if (!layout || blocks.length === 0)
     return fail({
       code: "understand/no-numbers",
       message: `${path} holds no rows of numbers`,
       where: { file: path },
-      remedy: "A cast needs at least two columns of numbers; see whether the export was cut off after its header.",
+      remedy:
+        "A cast needs at least two columns of numbers; see whether the export was cut off after its header.",
     });
 
   const inquiry = new Inquiry(path, context.answers);
@@ -57,7 +68,10 @@ export function readDelimitedText(
   const named = namedMissingMarkers(everyLine);
   const style: NumberStyleOfFile = {
     decimal: reading.decimal,
-    named: named.map(({ value }) => ({ text: value, value: parseDecimal(value, { decimal: reading.decimal }) })),
+    named: named.map(({ value }) => ({
+      text: value,
+      value: parseDecimal(value, { decimal: reading.decimal }),
+    })),
   };
   const casts: RawCast[] = [];
   for (const [i, block] of blocks.entries()) {
@@ -115,8 +129,15 @@ function buildCast(
   const instrument = instrumentFacts(lines);
   const about: Evidence[] = [];
   for (const [fact, stated] of Object.entries(instrument))
-    if (stated) about.push(evidence(fact, "stated", `line ${stated.line.number} says "${stated.line.text}"`, { file: facts.path, line: stated.line.number }));
-  if (when.unreadRows.length > 0 && when.unreadRows.length < cast.rows.length) findings.push(unreadTimes(cast, when.unreadRows, facts.path));
+    if (stated)
+      about.push(
+        evidence(fact, "stated", `line ${stated.line.number} says "${stated.line.text}"`, {
+          file: facts.path,
+          line: stated.line.number,
+        }),
+      );
+  if (when.unreadRows.length > 0 && when.unreadRows.length < cast.rows.length)
+    findings.push(unreadTimes(cast, when.unreadRows, facts.path));
   return {
     id,
     kind: shape.kind,
@@ -139,7 +160,15 @@ function buildCast(
     texts: columns.texts,
     lines: cast.lines,
     source: { path: facts.path, sha256: facts.sha256 },
-    evidence: [...fileEvidence, ...when.evidence, ...where.evidence, ...columns.evidence, ...reference, ...shape.evidence, ...about],
+    evidence: [
+      ...fileEvidence,
+      ...when.evidence,
+      ...where.evidence,
+      ...columns.evidence,
+      ...reference,
+      ...shape.evidence,
+      ...about,
+    ],
     pressureOffset: NaN,
     segments: [],
     steps: [],
@@ -157,8 +186,16 @@ function depthReference(
   if (!depth?.source || kind === "fixed-depth") return [];
   const place = cast.headLine === null ? { file: facts.path } : { file: facts.path, line: cast.headLine };
   const words = [depth.source.header, ...allLines(cast).map(({ text }) => text)];
-  const datum = words.find((text) => /chart datum|lowest astronomical|mean sea level|\bMSL\b|seekartennull|z[eé]ro hydrographique|above (?:the )?(?:bed|bottom)/i.test(text));
-  const surface = words.find((text) => /below (?:the )?(?:water |sea )?surface|unter (?:der )?(?:wasser)?oberfl|sous la surface|bajo la superficie/i.test(text));
+  const datum = words.find((text) =>
+    /chart datum|lowest astronomical|mean sea level|\bMSL\b|seekartennull|z[eé]ro hydrographique|above (?:the )?(?:bed|bottom)/i.test(
+      text,
+    ),
+  );
+  const surface = words.find((text) =>
+    /below (?:the )?(?:water |sea )?surface|unter (?:der )?(?:wasser)?oberfl|sous la surface|bajo la superficie/i.test(
+      text,
+    ),
+  );
   let least = Number.POSITIVE_INFINITY;
   let most = Number.NEGATIVE_INFINITY;
   for (const value of depth.values) {
@@ -167,7 +204,14 @@ function depthReference(
   }
   if (!datum && surface) return [evidence("verticalReference", "stated", `"${surface}"`, place)];
   if (!datum && least < 2.5 && most >= 0)
-    return [evidence("verticalReference", "assumed", `depth below the surface: ${depth.source.header} begins at ${Math.round(least * 100) / 100} m and no datum is named`, place)];
+    return [
+      evidence(
+        "verticalReference",
+        "assumed",
+        `depth below the surface: ${depth.source.header} begins at ${Math.round(least * 100) / 100} m and no datum is named`,
+        place,
+      ),
+    ];
   const settled = facts.inquiry.settle({
     topic: "verticalReference",
     holds: [id],
@@ -181,13 +225,22 @@ function depthReference(
   return settled ? [evidence("verticalReference", "answered", settled.because, place)] : [];
 }
 
-function fileFacts(casts: readonly RawCast[], ids: readonly string[], inquiry: Inquiry, path: string, sha256: string): FileFacts {
-  const heads = casts.flatMap(({ columns }) => columns.map(({ head }) => [head.name, ...languagesOfName(head.name)]));
+function fileFacts(
+  casts: readonly RawCast[],
+  ids: readonly string[],
+  inquiry: Inquiry,
+  path: string,
+  sha256: string,
+): FileFacts {
+  const heads = casts.flatMap(({ columns }) =>
+    columns.map(({ head }) => [head.name, ...languagesOfName(head.name)]),
+  );
   const lines = [...new Set(casts.flatMap((cast) => allLines(cast)))];
   const letterO = meaningOfO(lines, heads);
   const moments: Moment[] = headerMoments(lines).map(({ moment }) => moment);
   for (const cast of casts) {
-    for (const column of cast.columns) for (const moment of column.moments ?? []) if (moment) moments.push(moment);
+    for (const column of cast.columns)
+      for (const moment of column.moments ?? []) if (moment) moments.push(moment);
   }
   const order = settleOrder(moments, inquiry, path, ids, letterO?.sign === 1);
   return { path, sha256, inquiry, letterO, ...order };
@@ -234,7 +287,8 @@ function damage(blocks: readonly Block[], text: TextLines, file: string): Proble
       code: "understand/cut-off",
       message: `the file ends in the middle of line ${cut}, which is kept out`,
       where: { file, line: cut },
-      remedy: "Look whether the record was cut off, by a dead battery or a broken transfer; all whole rows are kept.",
+      remedy:
+        "Look whether the record was cut off, by a dead battery or a broken transfer; all whole rows are kept.",
     });
   if (text.trailingControls > 8)
     findings.push({
@@ -246,7 +300,8 @@ function damage(blocks: readonly Block[], text: TextLines, file: string): Proble
   return findings;
 }
 
-const listed = (lines: readonly number[]) => (lines.length <= 12 ? lines.join(", ") : `${lines.slice(0, 12).join(", ")} and ${lines.length - 12} more`);
+const listed = (lines: readonly number[]) =>
+  lines.length <= 12 ? lines.join(", ") : `${lines.slice(0, 12).join(", ")} and ${lines.length - 12} more`;
 
 function unreadTimes(cast: RawCast, rows: readonly number[], file: string): Problem {
   const lines = rows.map((row) => cast.lines[row] ?? 0);

@@ -18,7 +18,12 @@ export interface FileFacts {
   readonly letterO: { readonly sign: 1 | -1; readonly words: readonly string[] } | null;
 }
 
-export function evidence(fact: string, certainty: Evidence["certainty"], because: string, where: Place): Evidence {
+export function evidence(
+  fact: string,
+  certainty: Evidence["certainty"],
+  because: string,
+  where: Place,
+): Evidence {
   return { fact, certainty, because, where };
 }
 
@@ -33,12 +38,16 @@ export function settleOrder(
   german: boolean,
 ): Pick<FileFacts, "orders" | "orderEvidence"> {
   const { orders, dotted } = fittingOrders(moments);
-  const doubtful = moments.filter(({ dates }) => dates.length > 1 && oneDay(dates, orders.size > 0 ? orders : null) === null);
+  const doubtful = moments.filter(
+    ({ dates }) => dates.length > 1 && oneDay(dates, orders.size > 0 ? orders : null) === null,
+  );
   const [example] = doubtful;
   if (!example) {
     if (orders.size === 0) return { orders: null, orderEvidence: null };
     const telling = moments.find(({ numeric, dates }) => numeric && dates.length === 1);
-    const because = telling ? `"${telling.words}" fits only ${[...orders].join(" or ")}` : "every order gives the same days";
+    const because = telling
+      ? `"${telling.words}" fits only ${[...orders].join(" or ")}`
+      : "every order gives the same days";
     return { orders, orderEvidence: evidence("dateOrder", "implied", because, { file }) };
   }
   if (dotted && german && orders.has("day-month-year"))
@@ -52,7 +61,9 @@ export function settleOrder(
       ),
     };
   const possible = ORDERS.filter((order) => example.dates.some((date) => date.order === order));
-  const days = example.dates.map(({ order, year, month, day }) => `${order} gives ${year}-${two(month)}-${two(day)}`);
+  const days = example.dates.map(
+    ({ order, year, month, day }) => `${order} gives ${year}-${two(month)}-${two(day)}`,
+  );
   const settled = inquiry.settle({
     topic: "dateOrder",
     holds: casts,
@@ -62,7 +73,10 @@ export function settleOrder(
     form: "day-month-year, month-day-year or year-month-day",
   });
   if (!settled) return { orders: new Set(), orderEvidence: null };
-  return { orders: new Set([settled.value]), orderEvidence: evidence("dateOrder", "answered", settled.because, { file }) };
+  return {
+    orders: new Set([settled.value]),
+    orderEvidence: evidence("dateOrder", "answered", settled.because, { file }),
+  };
 }
 
 const two = (n: number) => String(n).padStart(2, "0");
@@ -90,17 +104,28 @@ export function settleZone(
   if (first && distinct.size === 1 && first.zone.minutes.length === 1 && !first.signDoubtful)
     return {
       minutes: first.zone.minutes[0]!,
-      evidence: evidence("timeZone", "stated", `line ${first.line} says "${first.words}"`, { file: facts.path, line: first.line }),
+      evidence: evidence("timeZone", "stated", `line ${first.line} says "${first.words}"`, {
+        file: facts.path,
+        line: first.line,
+      }),
     };
   let text = hint.text;
   let minutes = hint.candidates;
   let line = hint.line;
   if (first) {
     line = first.line;
-    minutes = [...new Set(stated.flatMap(({ zone, signDoubtful }) => (signDoubtful ? zone.minutes.flatMap((m) => [m, -m]) : zone.minutes)))];
-    if (distinct.size > 1) text = `The file names more than one time zone: ${stated.map(({ words }) => `"${words}"`).join(", ")}. Which is that of the times?`;
+    minutes = [
+      ...new Set(
+        stated.flatMap(({ zone, signDoubtful }) =>
+          signDoubtful ? zone.minutes.flatMap((m) => [m, -m]) : zone.minutes,
+        ),
+      ),
+    ];
+    if (distinct.size > 1)
+      text = `The file names more than one time zone: ${stated.map(({ words }) => `"${words}"`).join(", ")}. Which is that of the times?`;
     else if (first.signDoubtful) text = `"${first.words}": is local time ahead of UTC by this, or behind it?`;
-    else text = `"${first.zone.words}" is the name of more than one time zone. Which offset from UTC is meant?`;
+    else
+      text = `"${first.zone.words}" is the name of more than one time zone. Which offset from UTC is meant?`;
   }
   const settled = facts.inquiry.settle({
     topic: "timeZone",
@@ -115,13 +140,19 @@ export function settleZone(
     },
     form: 'an offset from UTC such as "+02:00" or "UTC"',
   });
-  return settled && { minutes: settled.value, evidence: evidence("timeZone", "answered", settled.because, { file: facts.path }) };
+  return (
+    settled && {
+      minutes: settled.value,
+      evidence: evidence("timeZone", "answered", settled.because, { file: facts.path }),
+    }
+  );
 }
 
 /** Header lines of a cast, its own before the shared ones. */
-export const allLines = (cast: { readonly own: readonly HeaderLine[]; readonly shared: readonly HeaderLine[] }) => [
-  ...cast.own,
-  ...cast.shared,
-];
+export const allLines = (cast: {
+  readonly own: readonly HeaderLine[];
+  readonly shared: readonly HeaderLine[];
+}) => [...cast.own, ...cast.shared];
 
-export const momentsOf = (found: readonly HeaderMoment[]): readonly Moment[] => found.map(({ moment }) => moment);
+export const momentsOf = (found: readonly HeaderMoment[]): readonly Moment[] =>
+  found.map(({ moment }) => moment);

@@ -19,20 +19,29 @@ export function suspectMarkers(cast: RawCast, { facts, id }: ColumnContext): rea
   const found = new Map<number, Marker>();
   for (const column of cast.columns) {
     const { numbers, meaning } = column;
-    if (!numbers || meaning.kind === "elapsed" || meaning.kind === "epoch" || meaning.kind === "time") continue;
+    if (!numbers || meaning.kind === "elapsed" || meaning.kind === "epoch" || meaning.kind === "time")
+      continue;
     const { min, max } = extentOf(numbers.values);
     if (!(min <= MIN_NEGATIVE) && !(max >= 99)) continue;
     for (const marker of ninesOf(cast, column)) {
       if (found.has(marker.value)) continue;
-      if (marker.value < 0 && (meaning.kind === "quantity" || meaning.kind === "letter" || marker.value <= -999)) found.set(marker.value, marker);
-      else if (marker.value > 0 && stands(numbers.values, marker.value, meaning.kind === "quantity" ? meaning.quantity : null)) {
+      if (
+        marker.value < 0 &&
+        (meaning.kind === "quantity" || meaning.kind === "letter" || marker.value <= -999)
+      )
+        found.set(marker.value, marker);
+      else if (
+        marker.value > 0 &&
+        stands(numbers.values, marker.value, meaning.kind === "quantity" ? meaning.quantity : null)
+      ) {
         const settled = facts.inquiry.settle({
           topic: "missingMarker",
           column: column.head.header,
           holds: [id],
           text: `Does "${marker.text}" under "${column.head.header}" mark a missing value? It stands far from the other values.`,
           candidates: [marker.text, "none"],
-          read: (value) => (value === marker.text || value === "none" || value === String(marker.value) ? value : null),
+          read: (value) =>
+            value === marker.text || value === "none" || value === String(marker.value) ? value : null,
           form: `"${marker.text}" if it does, "none" if it is a value`,
         });
         if (settled && settled.value !== "none") found.set(marker.value, marker);

@@ -68,7 +68,10 @@ export function readNumberColumn(
     if (cell.length > longest || tail > longestTail) {
       longest = Math.max(longest, cell.length);
       longestTail = Math.max(longestTail, tail);
-      const printed = printedPrecision(cell, { decimal: style.decimal, thousands: style.decimal === "," ? "." : null });
+      const printed = printedPrecision(cell, {
+        decimal: style.decimal,
+        thousands: style.decimal === "," ? "." : null,
+      });
       decimals = Math.max(decimals, printed.decimals);
       significantDigits = Math.max(significantDigits, printed.significantDigits);
     }
@@ -86,7 +89,11 @@ function numberReader(decimal: "." | ","): (cell: string) => number {
 }
 
 /** The column with values that equal a marker made missing. */
-export function withoutMarkers(column: NumberColumn, markers: readonly number[], texts: readonly string[]): NumberColumn {
+export function withoutMarkers(
+  column: NumberColumn,
+  markers: readonly number[],
+  texts: readonly string[],
+): NumberColumn {
   const values = Float64Array.from(column.values, (value) => (markers.includes(value) ? NaN : value));
   let first = NaN;
   let last = NaN;

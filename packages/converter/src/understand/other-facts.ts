@@ -118,9 +118,11 @@ export function sensorDepth(lines: readonly HeaderLine[]): SensorDepth | null {
   for (const line of lines) {
     const keyed = line.key !== null && line.topics.has("sensorDepth");
     if (!keyed && !headerTopics(wordsOf(line.text)).has("sensorDepth")) continue;
-    const word = /(?:sensor|instrument|fixed|mooring|nominal|measuring)? ?depth|profondeur|immersion|tiefe|diepte|dybde|djup|hung at|held at/i;
+    const word =
+      /(?:sensor|instrument|fixed|mooring|nominal|measuring)? ?depth|profondeur|immersion|tiefe|diepte|dybde|djup|hung at|held at/i;
     const text = keyed ? line.value : line.text.slice(Math.max(0, line.text.search(word)));
-    const unitInKey = !keyed || line.key === null ? undefined : /[([]\s*([a-zA-Z]+)\s*[\])]/.exec(line.key)?.[1];
+    const unitInKey =
+      !keyed || line.key === null ? undefined : /[([]\s*([a-zA-Z]+)\s*[\])]/.exec(line.key)?.[1];
     const match = /(\d+(?:[.,]\d+)?)\s*(m|metres?|meters?|mètres?|ft|feet|cm)?\b/.exec(text);
     const spelling = match?.[2] ?? unitInKey;
     if (!match || !spelling) continue;

@@ -61,7 +61,10 @@ export function positionFacts(lines: readonly HeaderLine[]): PositionFacts {
 /** Dates and times hold figures and letters (0909Z) that a position must not be read from. */
 function withoutTimes(line: HeaderLine): HeaderLine {
   const blank = (text: string) =>
-    findMoments(text).reduce((rest, { start, end }) => rest.slice(0, start) + " ".repeat(end - start) + rest.slice(end), text);
+    findMoments(text).reduce(
+      (rest, { start, end }) => rest.slice(0, start) + " ".repeat(end - start) + rest.slice(end),
+      text,
+    );
   return { ...line, text: blank(line.text), value: blank(line.value) };
 }
 

@@ -1,9 +1,9 @@
 import { convertUnits } from "@wherry/core";
 import type { ColumnContext, Note, Settled } from "./build-columns.ts";
+import { oneOf } from "./inquiry.ts";
 import { extentOf } from "./number-column.ts";
 import type { QuantityId } from "./vocabulary/quantities.ts";
 import { plainWords } from "./words.ts";
-import { oneOf } from "./inquiry.ts";
 
 /** Below this an instrument at the surface of a lake or sea cannot be showing absolute pressure, dbar. */
 const SURELY_SEA = 3;
@@ -12,10 +12,15 @@ const SURELY_SEA = 3;
  * Sea or absolute pressure: by the words of head and header, else by shallow rows that show about 0, else asked.
  * Absolute pressure stays absolute here.
  */
-export function pressureKind(settled: readonly Settled[], { facts, id }: ColumnContext, note: Note): ReadonlyMap<Settled, QuantityId> {
+export function pressureKind(
+  settled: readonly Settled[],
+  { facts, id }: ColumnContext,
+  note: Note,
+): ReadonlyMap<Settled, QuantityId> {
   const kinds = new Map<Settled, QuantityId>();
   for (const each of settled) {
-    if (each.quantity === "absolute_pressure") note(each.column, "stated", `"${each.column.head.header}" says absolute`);
+    if (each.quantity === "absolute_pressure")
+      note(each.column, "stated", `"${each.column.head.header}" says absolute`);
     if (each.quantity !== "pressure" || each.unit === null) continue;
     const words = ` ${plainWords(each.column.head.header)} `;
     const lowest = convertUnits(extentOf(each.numbers.values).min, each.unit.units, "dbar");
@@ -25,7 +30,11 @@ export function pressureKind(settled: readonly Settled[], { facts, id }: ColumnC
     } else if (/ (?:gauge|sea|rel|relative|relativ) /.test(words) || each.unit.says === "gauge") {
       note(each.column, "stated", `"${each.column.head.header}" says that the air is not counted`);
     } else if (lowest < SURELY_SEA) {
-      note(each.column, "assumed", `sea pressure: its shallowest row shows ${Math.round(lowest * 100) / 100} dbar, about 0`);
+      note(
+        each.column,
+        "assumed",
+        `sea pressure: its shallowest row shows ${Math.round(lowest * 100) / 100} dbar, about 0`,
+      );
     } else {
       const answer = facts.inquiry.settle({
         topic: "pressureKind",

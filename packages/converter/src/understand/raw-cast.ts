@@ -1,11 +1,11 @@
 import type { Block, OtherLine } from "./blocks.ts";
 import { splitCells } from "./cells.ts";
+import type { Moment } from "./clock.ts";
 import { type ColumnHead, readHead } from "./column-head.ts";
 import { type ColumnMeaning, meaningOf } from "./column-meaning.ts";
 import type { RowLayout } from "./delimiter.ts";
 import { type HeaderLine, readHeaderLine } from "./header-lines.ts";
 import { type NumberColumn, type NumberStyleOfFile, readNumberColumn } from "./number-column.ts";
-import type { Moment } from "./clock.ts";
 import { readMoments } from "./row-times.ts";
 
 /** A column as it stands in one cast. */
@@ -46,7 +46,11 @@ export function shareLines(blocks: readonly Block[], below: readonly OtherLine[]
       texts: [[...first.above, ...below].map(({ text }) => text)],
     };
   // the line that opens the second cast also opened the first; what stands above it is for all
-  const shape = (text: string) => text.replace(/\d+/g, "0").replace(/[A-Za-z]$/, "A").trim();
+  const shape = (text: string) =>
+    text
+      .replace(/\d+/g, "0")
+      .replace(/[A-Za-z]$/, "A")
+      .trim();
   const opening = second.above[0] ? shape(second.above[0].text) : null;
   const at = first.above.findIndex(({ text }) => shape(text) === opening);
   const sharedLines = at < 0 ? [] : first.above.slice(0, at);
@@ -62,12 +66,20 @@ export function shareLines(blocks: readonly Block[], below: readonly OtherLine[]
 }
 
 /** Cells of a block's rows. */
-export function cellsOfBlock(lines: readonly string[], block: Block, layout: RowLayout): (readonly string[])[] {
+export function cellsOfBlock(
+  lines: readonly string[],
+  block: Block,
+  layout: RowLayout,
+): (readonly string[])[] {
   const joinedAt = block.head?.joinedAt ?? null;
   return block.rowLines.map((i) => {
     const cells = splitCells(lines[i]!, layout.delimiter, layout.edges);
     if (joinedAt === null) return cells;
-    return [...cells.slice(0, joinedAt), `${cells[joinedAt]} ${cells[joinedAt + 1]}`, ...cells.slice(joinedAt + 2)];
+    return [
+      ...cells.slice(0, joinedAt),
+      `${cells[joinedAt]} ${cells[joinedAt + 1]}`,
+      ...cells.slice(joinedAt + 2),
+    ];
   });
 }
 
@@ -85,7 +97,11 @@ export function rawCasts(
   block: Block,
   cells: readonly (readonly string[])[],
   heads: readonly ColumnHead[],
-  lines: { readonly own: readonly HeaderLine[]; readonly shared: readonly HeaderLine[]; readonly texts: readonly string[] },
+  lines: {
+    readonly own: readonly HeaderLine[];
+    readonly shared: readonly HeaderLine[];
+    readonly texts: readonly string[];
+  },
   style: NumberStyleOfFile,
 ): readonly RawCast[] {
   const numbers = block.rowLines.map((i) => i + 1);

@@ -39,19 +39,37 @@ const UTC = { minutes: [0], words: "Z" } as const;
 /** The two commonest forms without a search: long files are full of them. */
 function quickMoment(cell: string): Moment | null {
   const clock = CLOCK.exec(cell);
-  const two = (text: string | undefined) => (text === undefined ? 0 : (text.charCodeAt(0) - 48) * 10 + text.charCodeAt(1) - 48);
+  const two = (text: string | undefined) =>
+    text === undefined ? 0 : (text.charCodeAt(0) - 48) * 10 + text.charCodeAt(1) - 48;
   const digits = (text: string) => [...text].reduce((sum, digit) => sum * 10 + digit.charCodeAt(0) - 48, 0);
   const fraction = (text: string | undefined) => (text === undefined ? 0 : digits(text) / 10 ** text.length);
   if (clock) {
     const [h, m, s] = [two(clock[1]), two(clock[2]), two(clock[3])];
     if (h > 23 || m > 59 || s > 60) return null;
-    return { ...NO_MOMENT, dates: [], secondOfDay: h * 3600 + m * 60 + s + fraction(clock[4]), words: cell, end: cell.length };
+    return {
+      ...NO_MOMENT,
+      dates: [],
+      secondOfDay: h * 3600 + m * 60 + s + fraction(clock[4]),
+      words: cell,
+      end: cell.length,
+    };
   }
   const iso = ISO.exec(cell);
   if (!iso) return null;
   const [year, month, day] = [digits(iso[1]!), two(iso[2]), two(iso[3])];
   const [h, m, s] = [two(iso[4]), two(iso[5]), two(iso[6])];
-  if (h > 23 || m > 59 || s > 60 || month < 1 || month > 12 || day < 1 || day > 28 || year < 1850 || year > 2150) return null;
+  if (
+    h > 23 ||
+    m > 59 ||
+    s > 60 ||
+    month < 1 ||
+    month > 12 ||
+    day < 1 ||
+    day > 28 ||
+    year < 1850 ||
+    year > 2150
+  )
+    return null;
   return {
     ...NO_MOMENT,
     dates: [{ order: "year-month-day", year, month, day }],

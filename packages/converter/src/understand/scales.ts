@@ -6,7 +6,11 @@ const YEAR_1978 = 252_460_800; // 1978-01-01T00:00:00Z
 const YEAR_1990 = 631_152_000; // 1990-01-01T00:00:00Z
 
 /** Temperature scale: as stated, else ITS-90 for data after 1990; older data are asked about. */
-export function temperatureScale(each: Settled, { facts, id, time }: ColumnContext, note: Note): "ITS-90" | "IPTS-68" {
+export function temperatureScale(
+  each: Settled,
+  { facts, id, time }: ColumnContext,
+  note: Note,
+): "ITS-90" | "IPTS-68" {
   const { header } = each.column.head;
   const said = each.unit?.says;
   if (said === "IPTS-68" || /\b(?:IPTS|ITS)-?68\b|\bt68\b/i.test(header)) {
@@ -41,9 +45,14 @@ export function salinityScale(each: Settled, { facts, id, time }: ColumnContext,
     note(each.column, "stated", `"${unitText}" is the Practical Salinity Scale`);
     return "salinity";
   }
-  const doubtful = unit?.says === "per mille" || unit?.units === "g kg-1" || (!Number.isNaN(time) && time < YEAR_1978);
+  const doubtful =
+    unit?.says === "per mille" || unit?.units === "g kg-1" || (!Number.isNaN(time) && time < YEAR_1978);
   if (!doubtful) {
-    note(each.column, "assumed", `Practical Salinity: ${unitText === null ? "no unit is given" : `the unit is "${unitText}"`}`);
+    note(
+      each.column,
+      "assumed",
+      `Practical Salinity: ${unitText === null ? "no unit is given" : `the unit is "${unitText}"`}`,
+    );
     return "salinity";
   }
   const answer = facts.inquiry.settle({

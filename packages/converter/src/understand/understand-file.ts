@@ -21,7 +21,11 @@ export interface UnderstandContext {
  *              has the wrong form or fits nothing. Damage that did not stop the reading stands in `findings` and
  *              again in the warnings.
  */
-export function understandFile(bytes: Uint8Array, path: string, context: UnderstandContext): Result<UnderstoodFile> {
+export function understandFile(
+  bytes: Uint8Array,
+  path: string,
+  context: UnderstandContext,
+): Result<UnderstoodFile> {
   const recognised = recognise(bytes, path);
   if (recognised.kind === "other") return fail(recognised.problem);
   if (recognised.kind === "whp-exchange-ctd") return understandWhpExchange(bytes, path, context);

@@ -18,7 +18,8 @@ export function understandWhpExchange(
   const casts = file.casts.map((cast) => {
     let { time, timeRole, endTime } = cast;
     const found = [...cast.evidence];
-    const say = (fact: string, because: string) => found.push({ fact, certainty: "answered" as const, because, where: { file: path } });
+    const say = (fact: string, because: string) =>
+      found.push({ fact, certainty: "answered" as const, because, where: { file: path } });
     if (Number.isNaN(time)) {
       const question = file.questions.find(({ about }) => about === "time");
       const settled = inquiry.settle({
@@ -59,5 +60,8 @@ export function understandWhpExchange(
   const [first, ...others] = inquiry.problems(casts.map((cast) => cast.id));
   if (first) return fail(first, ...others);
   const findings = [...file.findings, ...inquiry.unused()];
-  return succeed({ ...file, casts, questions: inquiry.questions, findings }, [...read.warnings, ...inquiry.unused()]);
+  return succeed({ ...file, casts, questions: inquiry.questions, findings }, [
+    ...read.warnings,
+    ...inquiry.unused(),
+  ]);
 }

@@ -1,4 +1,4 @@
-import { parseNumber, type Problem } from "@wherry/core";
+import { type Problem, parseNumber } from "@wherry/core";
 
 /** Lines above the data of a WHP-Exchange CTD file. */
 export interface WhpHeader {
@@ -19,7 +19,12 @@ const OPTIONAL = ["SECT_ID", "TIME", "DEPTH"] as const;
  *
  * @source WHP-Exchange Format 1.2.1 (2024), Common Format Features and CTD Specific
  */
-export function readHeader(lines: readonly string[], file: string, problems: Problem[], warnings: Problem[]): WhpHeader | null {
+export function readHeader(
+  lines: readonly string[],
+  file: string,
+  problems: Problem[],
+  warnings: Problem[],
+): WhpHeader | null {
   let at = 1;
   const comments: string[] = [];
   while (lines[at]?.startsWith("#")) comments.push(lines[at++]!.slice(1).trim());
@@ -43,11 +48,20 @@ export function readHeader(lines: readonly string[], file: string, problems: Pro
     const name = entry[1]!.toUpperCase();
     const where = { file, line: at + 1 };
     if (entries.has(name))
-      problems.push({ code: "whp-exchange/header-twice", message: `the header ${name} stands twice`, where, remedy: "Each header stands once." });
+      problems.push({
+        code: "whp-exchange/header-twice",
+        message: `the header ${name} stands twice`,
+        where,
+        remedy: "Each header stands once.",
+      });
     else entries.set(name, { value: entry[2]!, line: at + 1 });
     const known: readonly string[] = [...MANDATORY, ...OPTIONAL];
     if (!known.includes(name))
-      warnings.push({ code: "whp-exchange/free-header", message: `the header ${name} is not one that the format names; it is kept as a note`, where });
+      warnings.push({
+        code: "whp-exchange/free-header",
+        message: `the header ${name} is not one that the format names; it is kept as a note`,
+        where,
+      });
     at++;
   }
   const found = entries.size + 1;
@@ -78,7 +92,12 @@ export function readHeader(lines: readonly string[], file: string, problems: Pro
 }
 
 /** Epoch seconds UTC of DATE and TIME; NaN for a missing TIME (the hour is then not known). */
-export function readWhpTime(header: WhpHeader, file: string, problems: Problem[], warnings: Problem[]): number {
+export function readWhpTime(
+  header: WhpHeader,
+  file: string,
+  problems: Problem[],
+  warnings: Problem[],
+): number {
   const date = header.entries.get("DATE");
   const time = header.entries.get("TIME");
   if (!date) return NaN;
@@ -95,7 +114,11 @@ export function readWhpTime(header: WhpHeader, file: string, problems: Problem[]
     return NaN;
   }
   if (!time) {
-    warnings.push({ code: "whp-exchange/no-time", message: "TIME is absent: the hour of the cast is not known", where: { file, line: date.line } });
+    warnings.push({
+      code: "whp-exchange/no-time",
+      message: "TIME is absent: the hour of the cast is not known",
+      where: { file, line: date.line },
+    });
     return NaN;
   }
   const clock = /^(\d{2})(\d{2})$/.exec(time.value.padStart(4, "0"));
@@ -113,7 +136,12 @@ export function readWhpTime(header: WhpHeader, file: string, problems: Problem[]
 }
 
 /** A position header in signed decimal degrees. */
-export function readDegrees(header: WhpHeader, name: "LATITUDE" | "LONGITUDE", file: string, problems: Problem[]): number {
+export function readDegrees(
+  header: WhpHeader,
+  name: "LATITUDE" | "LONGITUDE",
+  file: string,
+  problems: Problem[],
+): number {
   const entry = header.entries.get(name);
   if (!entry) return NaN;
   const limit = name === "LATITUDE" ? 90 : 180;

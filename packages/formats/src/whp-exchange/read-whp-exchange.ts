@@ -1,13 +1,13 @@
 import {
   type Cast,
   type Column,
+  convertUnitsColumn,
   type Evidence,
-  failOr,
   Flag,
+  failOr,
   type Problem,
   type Result,
   sameDimension,
-  convertUnitsColumn,
   temperatureFrom68Column,
 } from "@wherry/core";
 import type { Question, UnderstoodFile } from "../understood.ts";
@@ -40,11 +40,19 @@ export function readWhpExchange(
   const lines = text.split(/\r\n|\n|\r/);
   if (lines.at(-1) === "") lines.pop();
   if (!/^CTD\s*(?:,|$)/.test(lines[0] ?? ""))
-    problems.push({ code: "whp-exchange/identifier", message: 'the first line does not begin with "CTD,"', where: { file: path, line: 1 }, remedy: "Is this a CTD file of the format?" });
+    problems.push({
+      code: "whp-exchange/identifier",
+      message: 'the first line does not begin with "CTD,"',
+      where: { file: path, line: 1 },
+      remedy: "Is this a CTD file of the format?",
+    });
   const header = readHeader(lines, path, problems, warnings);
   const table = header && readTable(lines, header.nameLine, path, problems, findings);
   const role = context.timeRole ?? "unknown";
-  const cast = header && table ? castOf(header, table.parameters, table.lines, path, context, role, problems, warnings, findings) : null;
+  const cast =
+    header && table
+      ? castOf(header, table.parameters, table.lines, path, context, role, problems, warnings, findings)
+      : null;
   return failOr(
     problems,
     () => ({
@@ -64,14 +72,30 @@ export function readWhpExchange(
   );
 }
 
-function decode(bytes: Uint8Array, file: string, warnings: Problem[]): { readonly text: string; readonly encoding: string } {
+function decode(
+  bytes: Uint8Array,
+  file: string,
+  warnings: Problem[],
+): { readonly text: string; readonly encoding: string } {
   const marked = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf;
-  if (marked) warnings.push({ code: "whp-exchange/byte-order-mark", message: "the file begins with a byte-order mark, which the format forbids", where: { file, byte: 0 } });
+  if (marked)
+    warnings.push({
+      code: "whp-exchange/byte-order-mark",
+      message: "the file begins with a byte-order mark, which the format forbids",
+      where: { file, byte: 0 },
+    });
   const body = marked ? bytes.subarray(3) : bytes;
   try {
-    return { text: new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(body), encoding: "utf-8" };
+    return {
+      text: new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(body),
+      encoding: "utf-8",
+    };
   } catch {
-    warnings.push({ code: "whp-exchange/encoding", message: "the file is not valid UTF-8; it is read as windows-1252", where: { file } });
+    warnings.push({
+      code: "whp-exchange/encoding",
+      message: "the file is not valid UTF-8; it is read as windows-1252",
+      where: { file },
+    });
     return { text: new TextDecoder("windows-1252").decode(body), encoding: "windows-1252" };
   }
 }
@@ -93,13 +117,42 @@ function endingOf(text: string, file: string, warnings: Problem[]): UnderstoodFi
 
 /** Parameters that have a place of their own in casts. */
 const KNOWN: Readonly<Record<string, Pick<Column, "name" | "standardName" | "longName" | "units">>> = {
-  CTDPRS: { name: "pressure", standardName: "sea_water_pressure_due_to_sea_water", longName: "sea pressure", units: "dbar" },
-  CTDTMP: { name: "temperature", standardName: "sea_water_temperature", longName: "temperature of sea water", units: "degree_C" },
-  CTDSAL: { name: "salinity", standardName: "sea_water_practical_salinity", longName: "Practical Salinity", units: "1" },
-  CTDOXY: { name: "oxygen", standardName: "moles_of_oxygen_per_unit_mass_in_sea_water", longName: "dissolved oxygen", units: "umol kg-1" },
+  CTDPRS: {
+    name: "pressure",
+    standardName: "sea_water_pressure_due_to_sea_water",
+    longName: "sea pressure",
+    units: "dbar",
+  },
+  CTDTMP: {
+    name: "temperature",
+    standardName: "sea_water_temperature",
+    longName: "temperature of sea water",
+    units: "degree_C",
+  },
+  CTDSAL: {
+    name: "salinity",
+    standardName: "sea_water_practical_salinity",
+    longName: "Practical Salinity",
+    units: "1",
+  },
+  CTDOXY: {
+    name: "oxygen",
+    standardName: "moles_of_oxygen_per_unit_mass_in_sea_water",
+    longName: "dissolved oxygen",
+    units: "umol kg-1",
+  },
 };
 /** Spellings of units by the format, as UDUNITS writes them; scales of temperature and salinity are no units. */
-const UNITS: Readonly<Record<string, string>> = { DBAR: "dbar", "ITS-90": "degree_C", "IPTS-68": "degree_C", "PSS-78": "1", "UMOL/KG": "umol kg-1", S: "s", "0-5VDC": "V", "%TRANS": "percent" };
+const UNITS: Readonly<Record<string, string>> = {
+  DBAR: "dbar",
+  "ITS-90": "degree_C",
+  "IPTS-68": "degree_C",
+  "PSS-78": "1",
+  "UMOL/KG": "umol kg-1",
+  S: "s",
+  "0-5VDC": "V",
+  "%TRANS": "percent",
+};
 
 function castOf(
   header: WhpHeader,
@@ -116,8 +169,13 @@ function castOf(
   const latitude = readDegrees(header, "LATITUDE", path, problems);
   const longitude = readDegrees(header, "LONGITUDE", path, problems);
   const evidence: Evidence[] = [];
-  const say = (fact: string, certainty: Evidence["certainty"], because: string, line: number) => evidence.push({ fact, certainty, because, where: { file: path, line } });
-  for (const [fact, name] of [["time", "DATE"], ["latitude", "LATITUDE"], ["longitude", "LONGITUDE"]] as const) {
+  const say = (fact: string, certainty: Evidence["certainty"], because: string, line: number) =>
+    evidence.push({ fact, certainty, because, where: { file: path, line } });
+  for (const [fact, name] of [
+    ["time", "DATE"],
+    ["latitude", "LATITUDE"],
+    ["longitude", "LONGITUDE"],
+  ] as const) {
     const entry = header.entries.get(name);
     if (entry) say(fact, "stated", `line ${entry.line} says ${name} = ${entry.value}`, entry.line);
   }
@@ -128,10 +186,19 @@ function castOf(
     const column = columnOf(parameter, path, header.nameLine + 2, problems, findings);
     columns.set(column.name, column);
     const stated = parameter.units === "" ? "no unit" : parameter.units;
-    say(`column:${parameter.name}`, "stated", `the format defines ${parameter.name}; the unit line says ${stated}`, header.nameLine + 2);
+    say(
+      `column:${parameter.name}`,
+      "stated",
+      `the format defines ${parameter.name}; the unit line says ${stated}`,
+      header.nameLine + 2,
+    );
   }
   checkPressure(columns.get("pressure"), lines, path, problems);
-  const notes = [header.identifier, ...header.comments.map((comment) => `# ${comment}`), ...[...header.entries].map(([name, { value }]) => `${name} = ${value}`)];
+  const notes = [
+    header.identifier,
+    ...header.comments.map((comment) => `# ${comment}`),
+    ...[...header.entries].map(([name, { value }]) => `${name} = ${value}`),
+  ];
   const instrument = header.entries.get("INSTRUMENT_ID")?.value ?? null;
   const placed = !Number.isNaN(latitude) && !Number.isNaN(longitude);
   return {
@@ -159,7 +226,13 @@ function castOf(
   };
 }
 
-function columnOf(parameter: WhpParameter, file: string, unitLine: number, problems: Problem[], findings: Problem[]): Column {
+function columnOf(
+  parameter: WhpParameter,
+  file: string,
+  unitLine: number,
+  problems: Problem[],
+  findings: Problem[],
+): Column {
   const known = KNOWN[parameter.name];
   const spelling = parameter.units.toUpperCase();
   const units = UNITS[spelling] ?? (parameter.units === "" ? null : parameter.units);
@@ -177,21 +250,35 @@ function columnOf(parameter: WhpParameter, file: string, unitLine: number, probl
     const where = { file, line: unitLine, variable: parameter.name };
     if (parameter.name === "CTDOXY") named = { ...known, standardName: null, units };
     else
-      problems.push({ code: "whp-exchange/unit", message: `the unit of ${parameter.name} is "${parameter.units}"`, where, remedy: `The format gives ${parameter.name} in ${parameter.name === "CTDPRS" ? "DBAR" : parameter.name === "CTDTMP" ? "ITS-90 or IPTS-68" : "PSS-78"}.` });
+      problems.push({
+        code: "whp-exchange/unit",
+        message: `the unit of ${parameter.name} is "${parameter.units}"`,
+        where,
+        remedy: `The format gives ${parameter.name} in ${parameter.name === "CTDPRS" ? "DBAR" : parameter.name === "CTDTMP" ? "ITS-90 or IPTS-68" : "PSS-78"}.`,
+      });
   } else if (known && units !== known.units && units !== null) {
     values = new Float64Array(values.length);
     convertUnitsColumn(parameter.values, units, known.units!, values);
   }
   const codes = parameter.flags;
-  const flags = Uint8Array.from(values, (value, row) => (codes ? iodeFromWoceCtd(codeOf(codes[row]), value) : Number.isNaN(value) ? Flag.missing : Flag.notEvaluated));
+  const flags = Uint8Array.from(values, (value, row) =>
+    codes
+      ? iodeFromWoceCtd(codeOf(codes[row]), value)
+      : Number.isNaN(value)
+        ? Flag.missing
+        : Flag.notEvaluated,
+  );
   if (codes) {
-    const odd = [...codes.keys()].filter((row) => Number.isNaN(values[row]!) !== ["5", "9"].includes(codes[row]!));
+    const odd = [...codes.keys()].filter(
+      (row) => Number.isNaN(values[row]!) !== ["5", "9"].includes(codes[row]!),
+    );
     if (odd.length > 0)
       findings.push({
         code: "whp-exchange/flag-and-value",
         message: `${odd.length} flags of ${parameter.name} call a value missing that is there, or the reverse`,
         where: { file, variable: parameter.name, index: odd[0]! },
-        remedy: "Missing values are flagged 9; values that are there and were called missing count as not evaluated.",
+        remedy:
+          "Missing values are flagged 9; values that are there and were called missing count as not evaluated.",
       });
   }
   return {
@@ -215,9 +302,19 @@ function columnOf(parameter: WhpParameter, file: string, unitLine: number, probl
 
 const codeOf = (text: string | undefined) => (text && /^[0-9]$/.test(text) ? text.charCodeAt(0) - 48 : 0);
 
-function checkPressure(pressure: Column | undefined, lines: Uint32Array, file: string, problems: Problem[]): void {
+function checkPressure(
+  pressure: Column | undefined,
+  lines: Uint32Array,
+  file: string,
+  problems: Problem[],
+): void {
   if (!pressure) {
-    problems.push({ code: "whp-exchange/no-pressure", message: "there is no parameter CTDPRS", where: { file }, remedy: "A CTD file of the format holds CTDPRS in DBAR." });
+    problems.push({
+      code: "whp-exchange/no-pressure",
+      message: "there is no parameter CTDPRS",
+      where: { file },
+      remedy: "A CTD file of the format holds CTDPRS in DBAR.",
+    });
     return;
   }
   for (let row = 1; row < pressure.values.length; row++) {

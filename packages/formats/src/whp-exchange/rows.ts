@@ -1,4 +1,4 @@
-import { parseNumber, type Problem, printedPrecision } from "@wherry/core";
+import { type Problem, parseNumber, printedPrecision } from "@wherry/core";
 
 /** The table of a WHP-Exchange CTD file. */
 export interface WhpTable {
@@ -31,7 +31,13 @@ const MISSING = -999;
  *
  * @source WHP-Exchange Format 1.2.1 (2024), CTD Specific
  */
-export function readTable(lines: readonly string[], nameLine: number, file: string, problems: Problem[], findings: Problem[]): WhpTable | null {
+export function readTable(
+  lines: readonly string[],
+  nameLine: number,
+  file: string,
+  problems: Problem[],
+  findings: Problem[],
+): WhpTable | null {
   const at = (line: number) => ({ file, line: line + 1 });
   const names = (lines[nameLine] ?? "").split(",").map((name) => name.trim());
   const units = (lines[nameLine + 1] ?? "").split(",").map((unit) => unit.trim());
@@ -45,7 +51,13 @@ export function readTable(lines: readonly string[], nameLine: number, file: stri
     return null;
   }
   for (const [i, name] of names.entries())
-    if (names.indexOf(name) !== i) problems.push({ code: "whp-exchange/name-twice", message: `the parameter ${name} stands twice`, where: at(nameLine), remedy: "Each parameter stands once." });
+    if (names.indexOf(name) !== i)
+      problems.push({
+        code: "whp-exchange/name-twice",
+        message: `the parameter ${name} stands twice`,
+        where: at(nameLine),
+        remedy: "Each parameter stands once.",
+      });
   if (units.length !== names.length) {
     problems.push({
       code: "whp-exchange/unit-width",
@@ -86,19 +98,35 @@ export function readTable(lines: readonly string[], nameLine: number, file: stri
       remedy: `A row has ${names.length} values.`,
     });
   if (rows.length === 0) {
-    problems.push({ code: "whp-exchange/no-rows", message: "there is no whole row of data", where: at(nameLine + 1), remedy: "Get the file again." });
+    problems.push({
+      code: "whp-exchange/no-rows",
+      message: "there is no whole row of data",
+      where: at(nameLine + 1),
+      remedy: "Get the file again.",
+    });
     return null;
   }
   const parameters: WhpParameter[] = [];
   for (const [index, name] of names.entries()) {
     if (name.endsWith("_FLAG_W")) {
       if (!names.includes(name.slice(0, -7)))
-        findings.push({ code: "whp-exchange/lone-flag", message: `${name} flags a parameter that is not there`, where: at(nameLine), remedy: "The flags are kept as text." });
+        findings.push({
+          code: "whp-exchange/lone-flag",
+          message: `${name} flags a parameter that is not there`,
+          where: at(nameLine),
+          remedy: "The flags are kept as text.",
+        });
       continue;
     }
     const flagIndex = names.indexOf(`${name}_FLAG_W`);
     const flags = flagIndex < 0 ? null : rows.map((row) => row[flagIndex]!);
-    parameters.push({ ...numbersOf(rows, rowLines, index, name, flags, file, problems), name, units: units[index]!, index, flags });
+    parameters.push({
+      ...numbersOf(rows, rowLines, index, name, flags, file, problems),
+      name,
+      units: units[index]!,
+      index,
+      flags,
+    });
   }
   return { parameters, lines: Uint32Array.from(rowLines) };
 }
@@ -123,9 +151,19 @@ function numbersOf(
     const where = { file, line: lines[row] ?? 1, column: index + 1, variable: name };
     const flag = flags?.[row];
     if (flag !== undefined && !/^[1-9]$/.test(flag))
-      problems.push({ code: "whp-exchange/flag", message: `the flag "${flag}" of ${name} is not a digit from 1 to 9`, where, remedy: "Flags are those of the WOCE CTD table." });
+      problems.push({
+        code: "whp-exchange/flag",
+        message: `the flag "${flag}" of ${name} is not a digit from 1 to 9`,
+        where,
+        remedy: "Flags are those of the WOCE CTD table.",
+      });
     if (Number.isNaN(value)) {
-      problems.push({ code: "whp-exchange/number", message: `"${text}" under ${name} is not a number as the format writes them`, where, remedy: "Digits with an optional minus and decimal point; missing is -999." });
+      problems.push({
+        code: "whp-exchange/number",
+        message: `"${text}" under ${name} is not a number as the format writes them`,
+        where,
+        remedy: "Digits with an optional minus and decimal point; missing is -999.",
+      });
       continue;
     }
     if (value === MISSING) continue;

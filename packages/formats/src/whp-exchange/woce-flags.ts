@@ -11,17 +11,19 @@ export const WOCE_CTD = "WOCE CTD";
  *
  * @source WHP-Exchange Format 1.2.1 (2024), Quality Codes, CTD data
  */
-export const WOCE_CTD_FLAGS: ReadonlyMap<number, { readonly meaning: string; readonly iode: Flag }> = new Map([
-  [1, { meaning: "not calibrated", iode: Flag.notEvaluated }],
-  [2, { meaning: "acceptable", iode: Flag.good }],
-  [3, { meaning: "questionable", iode: Flag.questionable }],
-  [4, { meaning: "bad", iode: Flag.bad }],
-  [5, { meaning: "not reported", iode: Flag.missing }],
-  [6, { meaning: "interpolated over more than 2 dbar", iode: Flag.questionable }],
-  [7, { meaning: "despiked", iode: Flag.good }],
-  [8, { meaning: "not used for CTD data", iode: Flag.notEvaluated }],
-  [9, { meaning: "not sampled", iode: Flag.missing }],
-]);
+export const WOCE_CTD_FLAGS: ReadonlyMap<number, { readonly meaning: string; readonly iode: Flag }> = new Map(
+  [
+    [1, { meaning: "not calibrated", iode: Flag.notEvaluated }],
+    [2, { meaning: "acceptable", iode: Flag.good }],
+    [3, { meaning: "questionable", iode: Flag.questionable }],
+    [4, { meaning: "bad", iode: Flag.bad }],
+    [5, { meaning: "not reported", iode: Flag.missing }],
+    [6, { meaning: "interpolated over more than 2 dbar", iode: Flag.questionable }],
+    [7, { meaning: "despiked", iode: Flag.good }],
+    [8, { meaning: "not used for CTD data", iode: Flag.notEvaluated }],
+    [9, { meaning: "not sampled", iode: Flag.missing }],
+  ],
+);
 
 /**
  * IODE primary flag of a value with a WOCE CTD code.

@@ -1,0 +1,168 @@
+import type { Cast, Evidence } from "@wherry/core";
+import type { Question, UnderstoodFile } from "@wherry/formats";
+import { isoTime, type LookColumn, lookDocument } from "./look-document.ts";
+
+/**
+ * What `look` prints: a note per file on casts, times, places and columns, with how each is known, and the open
+ * questions last with the exact answer to give. Plain text, no colour, lines end with LF.
+ */
+export function lookText(files: readonly UnderstoodFile[], options: { readonly explain: boolean }): string {
+  return files.map((file) => fileNote(file, options.explain)).join("\n");
+}
+
+function fileNote(file: UnderstoodFile, explain: boolean): string {
+  const lines = [file.path, `  ${layoutLine(file)}`];
+  const [looked] = lookDocument([file]).files;
+  for (const [i, cast] of file.casts.entries()) {
+    lines.push("", ...castNote(cast, looked?.casts[i]?.columns ?? []).map((line) => `  ${line}`));
+    if (explain)
+      lines.push("", "    How it is known", ...explained(cast.evidence).map((line) => `      ${line}`));
+  }
+  if (file.findings.length > 0) {
+    lines.push("", "  Found while reading");
+    for (const { message, remedy } of file.findings)
+      lines.push(`    - ${message}.${remedy ? ` ${remedy}` : ""}`);
+  }
+  lines.push("", ...questionNote(file.questions).map((line) => `  ${line}`));
+  return `${lines.join("\n")}\n`;
+}
+
+const DELIMITERS: Readonly<Record<string, string>> = {
+  ",": "commas",
+  ";": "semicolons",
+  "\t": "tabs",
+  "|": "bars",
+  whitespace: "blanks",
+  fixed: "fixed columns",
+};
+
+function layoutLine({
+  format,
+  encoding,
+  lineEnding,
+  delimiter,
+  decimal,
+  missingMarkers,
+}: UnderstoodFile): string {
+  const parts = [
+    format,
+    encoding,
+    `line ends ${lineEnding}`,
+    DELIMITERS[delimiter] ?? delimiter,
+    decimal === "," ? "decimal comma" : "decimal point",
+  ];
+  if (missingMarkers.length > 0) parts.push(`missing: ${missingMarkers.join(" ")}`);
+  return parts.join(", ");
+}
+
+function castNote(cast: Cast, columns: readonly LookColumn[]): string[] {
+  const lines = [
+    `Cast ${cast.id}: ${kindWords(cast)}, ${cast.rows} rows (lines ${cast.lines[0] ?? 0} to ${cast.lines.at(-1) ?? 0})`,
+  ];
+  const role = cast.timeRole === "unknown" ? "time" : cast.timeRole;
+  const timeKnown = certainty(cast, "time");
+  const facts: [string, string][] = [
+    [role, Number.isNaN(cast.time) ? "not known" : `${isoTime(cast.time)}${timeKnown}`],
+  ];
+  if (!Number.isNaN(cast.endTime) && cast.timeRole !== "end")
+    facts.push(["end", isoTime(cast.endTime) ?? ""]);
+  const zone = cast.evidence.find(({ fact }) => fact === "timeZone");
+  if (zone) facts.push(["clock", zone.because]);
+  facts.push([
+    "position",
+    cast.start ? `${positionWords(cast.start)}${certainty(cast, "latitude")}` : "not known",
+  ]);
+  if (cast.end) facts.push(["end fix", positionWords(cast.end)]);
+  const { model, serialNumber, ratedPressure } = cast.instrument;
+  const instrument = [
+    model,
+    serialNumber === null ? null : `serial number ${serialNumber}`,
+    ratedPressure === null ? null : `rated to ${ratedPressure} dbar`,
+  ].filter((part) => part !== null);
+  if (instrument.length > 0) facts.push(["instrument", instrument.join(", ")]);
+  for (const [name, value] of facts) lines.push(`  ${name.padEnd(11)}${value}`);
+  lines.push("", ...columnTable(columns).map((line) => `  ${line}`));
+  return lines;
+}
+
+function kindWords({ kind, state, fixedDepth }: Cast): string {
+  const parts = [
+    kind === "profile"
+      ? "profile"
+      : `series at one depth${fixedDepth ? ` (${fixedDepth.depth} m from ${fixedDepth.reference === "unknown" ? "an unknown reference" : fixedDepth.reference})` : ""}`,
+  ];
+  if (state.processing === "raw") parts.push("rows in time as recorded");
+  if (state.processing === "averaged") parts.push("levels, averaged before");
+  if (state.pressureZeroed) parts.push("pressure already zeroed");
+  if (state.lagCorrected) parts.push("sensor lag already corrected");
+  if (state.direction === "down" || state.direction === "up") parts.push(`${state.direction}cast only`);
+  return parts.join(", ");
+}
+
+function positionWords({ latitude, longitude, satellites, quality }: NonNullable<Cast["start"]>): string {
+  const degrees = (value: number, positive: string, negative: string) =>
+    `${Math.abs(value).toFixed(5)}° ${value < 0 ? negative : positive}`;
+  const parts = [degrees(latitude, "N", "S"), degrees(longitude, "E", "W")];
+  if (satellites !== null) parts.push(`${satellites} satellites`);
+  if (quality !== null) parts.push(quality);
+  return parts.join(", ");
+}
+
+const certainty = (cast: Cast, fact: string): string => {
+  const known = cast.evidence.find(
+    (each) => each.fact === fact || (fact === "latitude" && each.fact === "position"),
+  );
+  return known ? ` (${known.certainty})` : "";
+};
+
+function columnTable(columns: readonly LookColumn[]): string[] {
+  const rows = [
+    ["column", "holds", "unit", "first", "last", "missing", "known"],
+    ...columns.map((column) => [
+      column.header,
+      column.standardName ??
+        (column.evidence.some(({ because }) => because.startsWith("it counts time"))
+          ? "elapsed time"
+          : "kept as it is"),
+      column.sourceUnits === null || column.sourceUnits === column.units
+        ? (column.units ?? "")
+        : `${column.sourceUnits} -> ${column.units ?? "?"}`,
+      String(column.first ?? column.sourceFirst ?? ""),
+      String(column.last ?? column.sourceLast ?? ""),
+      String(column.missing),
+      [...new Set(column.evidence.map((each) => each.certainty))].join(", "),
+    ]),
+  ].map((row) =>
+    row.map((cell) => (/^-?\d+\.\d{7,}$/.test(cell) ? cell.slice(0, cell.indexOf(".") + 7) : cell)),
+  );
+  const widths = rows[0]!.map((_, c) => Math.max(...rows.map((row) => [...(row[c] ?? "")].length)));
+  return rows.map((row) =>
+    row
+      .map((cell, c) => cell + " ".repeat(widths[c]! - [...cell].length))
+      .join("  ")
+      .trimEnd(),
+  );
+}
+
+function explained(evidence: readonly Evidence[]): string[] {
+  return evidence.map(({ fact, certainty: known, because, where }) => {
+    const line =
+      where.line === undefined || because.startsWith(`line ${where.line} `) ? "" : ` [line ${where.line}]`;
+    return `${fact}: ${known}, ${because}${line}`;
+  });
+}
+
+function questionNote(questions: readonly Question[]): string[] {
+  if (questions.length === 0) return ["No open questions."];
+  const lines = [questions.length === 1 ? "One open question" : `${questions.length} open questions`];
+  for (const [i, { text, where, casts, candidates, answerWith }] of questions.entries()) {
+    lines.push(`  ${i + 1}. ${text}${where.line === undefined ? "" : ` (line ${where.line})`}`);
+    if (candidates.length > 0) lines.push(`     possible: ${candidates.join(", ")}`);
+    if (casts.length > 0)
+      lines.push(
+        `     waits: ${casts.length > 8 ? `${casts.slice(0, 8).join(", ")} and ${casts.length - 8} more` : casts.join(", ")}`,
+      );
+    lines.push("     put under answers: in the survey sheet", `       - ${answerWith}`);
+  }
+  return lines;
+}

@@ -118,7 +118,7 @@ describe("series beside its reference file", async () => {
     "float pressure_offset()",
     "char source_file(name_length)",
     "byte position_qc()",
-    "byte time_qc()",
+    "byte time_qc(time)",
   ];
 
   test("variables, types, dimensions and their order", () => {
@@ -140,6 +140,7 @@ describe("series beside its reference file", async () => {
         "+ instrument1:rated_pressure",
         "+ latitude:ancillary_variables",
         "+ longitude:ancillary_variables",
+        "+ time:ancillary_variables",
         // the sheet of the test names the pier without a remark
         "- platform1:comment",
         "~ :history",

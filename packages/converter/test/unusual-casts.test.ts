@@ -99,6 +99,27 @@ test("a column unknown to CF passes through", async () => {
   expect(text(dataset, "battery_voltage", "comment")).toBe("the source tells no unit");
   expect(dataset.variables.get("battery_voltage")?.attributes.has("standard_name")).toBe(false);
   expect(await numbers(dataset, "battery_voltage")).toEqual(await numbers(dataset, "temperature"));
+  expect(text(dataset, "battery_voltage", "coverage_content_type")).toBe("auxiliaryInformation");
+  const means = new Map([
+    [first.id, layerMeans(battery, { width: 0.5, coordinate: "depth", direction: "down" })],
+  ]);
+  expect(binnedDataset([battery], means, context)!.variables.has("battery_voltage")).toBe(false);
+});
+
+test("columns of text pass through, those that were read as times do not", async () => {
+  const cells = Array.from({ length: first.rows }, (_, row) => `${row} s`);
+  const cast: Cast = {
+    ...first,
+    texts: new Map([
+      ["Remark / note", cells],
+      ["Clock", cells],
+    ]),
+    evidence: [{ fact: "timeColumn:Clock", certainty: "stated", because: "", where: {} }],
+  };
+  const dataset = fullDataset([cast, second], context);
+  expect((await texts(dataset, "text_remark_note")).slice(0, first.rows)).toEqual(cells);
+  expect(text(dataset, "text_remark_note", "long_name")).toBe("text of column Remark / note of the source");
+  expect(dataset.variables.has("text_clock")).toBe(false);
 });
 
 test("names of the layout and names that differ in case only are kept apart", () => {

@@ -116,7 +116,8 @@ function layerVariables(
   const spreads: MemoryVariable[] = [];
   const uncertainties: MemoryVariable[] = [];
   for (const group of groups) {
-    if (group.name === words.coordinate) continue;
+    // a counter or a code has no mean that means anything
+    if (group.name === words.coordinate || !group.quantity.unitsTold) continue;
     const own = (cast: number) => (group.columns[cast] ? layers[cast]?.columns.get(group.column) : undefined);
     if (places.counts.every((_, cast) => own(cast) === undefined)) continue;
     const { divisor } = group.quantity;

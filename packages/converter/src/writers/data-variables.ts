@@ -55,7 +55,11 @@ export function dataVariable(
       ["source", sourceWords(group, casts)],
       ["references", referencesOf(group)],
       ["comment", quantity.unitsTold ? null : "the source tells no unit"],
-      ["coverage_content_type", "physicalMeasurement"],
+      // what a column without a standard name measures is not known to anybody but its source
+      [
+        "coverage_content_type",
+        quantity.standardName === "" ? "auxiliaryInformation" : "physicalMeasurement",
+      ],
       ["coordinates", layout.coordinates],
       ["grid_mapping", "crs"],
       ["ancillary_variables", ancillary.join(" ")],

@@ -55,13 +55,18 @@ export function featureVariables(
       positionFlags(casts, presets[context.sheet.processing?.preset ?? "estuary"]),
       null,
     ),
-    flagVariable(
-      "time_qc",
-      "the time of the cast",
-      dimensions,
-      casts.map((cast) => timeFlag(cast)),
-      null,
-    ),
+    // rows of a series have times, and so flags of time, of their own
+    ...(isSeries
+      ? []
+      : [
+          flagVariable(
+            "time_qc",
+            "the time of the cast",
+            dimensions,
+            casts.map((cast) => timeFlag(cast)),
+            null,
+          ),
+        ]),
   ];
   if (listed.some((entry) => entry?.station !== undefined))
     facts.push(

@@ -34,7 +34,7 @@ export function historyText(
     if (words.size === 1 && count === casts.length) lines.push(only!);
     else if (words.size <= FEW)
       lines.push([...words].map(([text, ids]) => `${text} (${idsText(ids)})`).join("; "));
-    else lines.push(`${step}: ${count} casts, each with its own parameters, see the processing record`);
+    else lines.push(`${step}: ${count} casts, the numbers of each stand in the processing record`);
   }
   return [...lines, ...last].map((line) => `${created} ${software}: ${oneLine(line)}`).join("\n");
 }

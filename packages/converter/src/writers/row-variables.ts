@@ -58,13 +58,20 @@ function elapsedVariable(casts: readonly Cast[], places: RowPlaces, layout: RowL
   ];
 }
 
+/** Columns whose cells were read as times: what they say stands in `elapsed` or `time`. */
+const becameTimes = ({ elapsed, evidence }: Cast, header: string): boolean =>
+  elapsed !== null &&
+  evidence.some(({ fact }) => fact === `elapsedColumn:${header}` || fact === `timeColumn:${header}`);
+
 /** Columns of text, as they stand in the source. */
 function textVariables(
   casts: readonly Cast[],
   places: RowPlaces,
   layout: RowLayout,
 ): { variables: MemoryVariable[]; dimensions: MemoryDimension[] } {
-  const headers = [...new Set(casts.flatMap(({ texts }) => [...texts.keys()]))];
+  const headers = new Set(
+    casts.flatMap((cast) => [...cast.texts.keys()].filter((header) => !becameTimes(cast, header))),
+  );
   const variables: MemoryVariable[] = [];
   const dimensions: MemoryDimension[] = [];
   const taken = new Set<string>();

@@ -1,10 +1,11 @@
-import { type Cast, formatIsoDuration } from "@wherry/core";
+import { type Cast, Flag, formatIsoDuration, timeFlag } from "@wherry/core";
 import { type Dataset, type MemoryVariable, memoryDataset } from "@wherry/netcdf";
 import { type ColumnGroup, groupColumns, rowPlaces } from "./column-groups.ts";
 import { coverageAttributes } from "./coverage.ts";
 import type { RowLayout } from "./data-variables.ts";
 import { containerVariables, equipmentOf } from "./equipment.ts";
 import { featureVariables, TIME_UNITS } from "./feature-variables.ts";
+import { flagVariable } from "./flag-variables.ts";
 import { quantityVariables } from "./full-dataset.ts";
 import { globalAttributes } from "./global-attributes.ts";
 import { historyText } from "./history.ts";
@@ -88,6 +89,13 @@ export function seriesDataset(cast: Cast, context: WritingContext, suffix = `ser
       ...feature.coordinates,
       ...(nominal === null ? [] : [nominal]),
       ...feature.facts,
+      flagVariable(
+        "time_qc",
+        "the time of the row",
+        [dimension],
+        Array.from(times, (time) => (Number.isNaN(time) ? Flag.missing : timeFlag(cast))),
+        layout.coordinates,
+      ),
       ...rows.variables,
       ...others.variables,
       ...containerVariables(equipment, DATUM_ASSUMED),
@@ -109,6 +117,7 @@ function rowTimeVariable(times: Float64Array, dimension: "time" | "obs"): Memory
       ["calendar", "standard"],
       ["axis", "T"],
       stored.missing > 0 ? fillAttribute(stored) : null,
+      ["ancillary_variables", "time_qc"],
       ["coverage_content_type", "coordinate"],
     ),
   };

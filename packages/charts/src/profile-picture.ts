@@ -1,6 +1,6 @@
-import { type Cast, type Column, formatIsoTime } from "@wherry/core";
+import { type Cast, type Column, Flag, formatIsoTime } from "@wherry/core";
 import { scaleLinear } from "d3-scale";
-import { isSound, type Manner, mannerOfRows } from "./cast-rows.ts";
+import { type Manner, mannerOfRows } from "./cast-rows.ts";
 import { extentOf } from "./extent.ts";
 import { drawLegend } from "./legend.ts";
 import { look } from "./look.ts";
@@ -153,9 +153,8 @@ function drawProfile(
   scope: string,
 ) {
   const manners = mannerOfRows(cast);
-  const inWater = (row: number) =>
-    manners[row] !== "air" && columns.some((column) => isSound(column, place, row));
-  const [shallowest, deepest] = extentOf(place.values.filter((_, row) => inWater(row))) ?? [0, NaN];
+  const placed = (row: number) => manners[row] !== "air" && place.flags[row] !== Flag.bad;
+  const [shallowest, deepest] = extentOf(place.values.filter((_, row) => placed(row))) ?? [0, NaN];
   const reach = Number.isFinite(deepest) && deepest > 0 ? deepest : 1;
   const depthScale = scaleLinear([Math.min(0, shallowest), reach * 1.06], [frame.top, frame.bottom]);
   const gap = 38;

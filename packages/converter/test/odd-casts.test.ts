@@ -1,4 +1,4 @@
-import { type Cast, deepestOf, layerMeans, pressureQuestion, styleOf } from "@wherry/core";
+import { type Cast, deepestOf, layerMeans, presets, pressureQuestion, styleOf } from "@wherry/core";
 import { castOf, inventCast, type KitCast } from "@wherry/testkit";
 import { describe, expect, test } from "vitest";
 import { processCast } from "../src/recipe/process-cast.ts";
@@ -282,8 +282,38 @@ describe("levels without times", () => {
     expect(kinds(process(castOf(turned, null, { state: averaged.state })))).toEqual(["up"]);
   });
 
+  test("that go down and come up again are cut at the deepest, and the record says that nothing else is known", () => {
+    const { cast: timed } = inventCast({ air: 0 });
+    const columns = Object.fromEntries([...timed.columns].map(([name, { values }]) => [name, values]));
+    const state = { ...averaged.state, processing: "unknown", direction: "both" } as const;
+    const cast = process(castOf(columns, null, { state }));
+    expect(kinds(cast)).toEqual(["down", "up"]);
+    expect(words(cast, "segmentation")).toContain("soak and bottom cannot be told");
+  });
+
   test("are processed once only", () =>
     expect(() => processCast(processCast(averaged, defaultSettings), defaultSettings)).toThrow(RangeError));
+});
+
+describe("presets", () => {
+  test.each(["shelf", "estuary", "fresh", "ocean"] as const)(
+    "%s runs every test that it requires",
+    (preset) => {
+      const cast = process(inventCast().cast, { ...defaultSettings, preset });
+      const { firstRow } = cast.segments.find(({ kind }) => kind === "down")!;
+      const quantities = ["temperature", "conductivity", "salinity", "pressure"] as const;
+      for (const name of quantities)
+        for (const test of presets[preset].required[name])
+          expect(cast.columns.get(name)!.tests.has(test), `${name}: ${test}`).toBe(true);
+      // salinity is about 10 here, which a lake never has
+      const expected = preset === "fresh" ? 3 : 1;
+      expect(cast.columns.get("salinity")!.flags[firstRow + 20]).toBe(expected);
+      expect(cast.columns.get("temperature")!.flags[firstRow + 20]).toBe(1);
+      const { parameters } = cast.steps.findLast(({ step }) => step === "quality tests")!;
+      expect(parameters.preset).toBe(preset);
+      expect(parameters["gross_range.temperature.expectedRange.status"]).toBeTypeOf("string");
+    },
+  );
 });
 
 describe("received columns", () => {
@@ -311,6 +341,22 @@ describe("received columns", () => {
     expect(cast.columns.get("salinity")!.method).toBeNull();
     expect(cast.columns.has("conductivity")).toBe(false);
     expect(cast.columns.get("density")!.values[10]).toBeGreaterThan(1000);
+  });
+
+  test("a raw cast with depth in place of pressure is cut and judged like any other", () => {
+    const depth = values("pressure").map((p) => 0.992 * p);
+    const cast = process(
+      castOf(
+        { depth, temperature: values("temperature"), conductivity: values("conductivity") },
+        made.elapsed,
+      ),
+    );
+    expect(kinds(cast)).toEqual(["air", "soak", "down", "bottom", "up", "air"]);
+    const { firstRow } = cast.segments.find(({ kind }) => kind === "down")!;
+    expect(cast.columns.get("salinity")!.flags[firstRow + 30]).toBe(1);
+    expect(cast.columns.get("depth")!.flags[firstRow + 30]).toBe(1);
+    expect(cast.columns.get("depth")!.values).toBe(depth);
+    expect(cast.columns.has("depth_received")).toBe(false);
   });
 
   test("depth without pressure gives a computed pressure and stays", () => {

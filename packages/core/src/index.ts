@@ -8,6 +8,7 @@ export { brackishBelow, type DepthMethod } from "./cast/depth.ts";
 export { type SegmentationParameters, segmentationDefaults } from "./cast/descent.ts";
 export * from "./cast/layer-means.ts";
 export { type LayerChoice, layerWidthFor } from "./cast/layer-width.ts";
+export * from "./cast/pressure-from-depth.ts";
 export { flagReversals, type ReversalParameters, reversalDefaults } from "./cast/pressure-reversals.ts";
 export { median, pressureNoise, quantile, robustSd } from "./cast/robust.ts";
 export { type RowTimes, rowTimes } from "./cast/row-times.ts";

@@ -1,5 +1,6 @@
 import {
   addComputed,
+  addPressureFromDepth,
   type Cast,
   type DespikeParameters,
   flagReversals,
@@ -35,6 +36,7 @@ export function processCast(cast: Cast, settings: RecipeSettings): Cast {
   const levels = cast.state.processing === "averaged" || cast.elapsed === null;
 
   let result = subtractAtmosphere(cast, settings.atmosphericOffset);
+  result = addPressureFromDepth(result);
   // spikes of pressure along time must be known before the cast is cut: they would be its deepest row
   if (!levels) result = flagSpikes(result, ["pressure"], despiking);
   result = segment(result, settings.segmentation, settings.atmosphericOffset.air);

@@ -1,11 +1,10 @@
 import { conservativeTemperatureColumn } from "../seawater/conservative-temperature.ts";
 import { densityColumn } from "../seawater/density.ts";
-import { pressureFromDepthColumn } from "../seawater/depth.ts";
 import { practicalSalinityColumn } from "../seawater/practical-salinity.ts";
 import { soundSpeedColumn } from "../seawater/sound-speed.ts";
 import type { Cast, Column } from "./cast.ts";
-import { skipped, valuesOf, withColumns, withStep } from "./change.ts";
-import { computedColumn, latitudeOf, putComputed } from "./computed-column.ts";
+import { skipped, valuesOf, withStep } from "./change.ts";
+import { computedColumn, putComputed } from "./computed-column.ts";
 import { addDepth, type DepthMethod } from "./depth.ts";
 import { salinityForDensity } from "./salinity-for-density.ts";
 
@@ -14,13 +13,12 @@ const step = "computed quantities";
 /**
  * Adds salinity, density, sound speed and depth, row by row from the values of the row. What a row lacks an input
  * for is missing. Received columns of these names are kept under `<name>_received`; a salinity without a
- * conductivity beside it is the measured one and stays. Pressure is computed from depth where only depth came.
+ * conductivity beside it is the measured one and stays.
  *
  * Sound speed and depth are not for navigation or diving: local authority and licensed practice decide.
  */
 export function addComputed(cast: Cast, depthMethod: DepthMethod): Cast {
-  let result = addPressure(cast);
-  result = addSalinity(result);
+  let result = addSalinity(cast);
   result = addDensityAndSound(result);
   result = addDepth(result, depthMethod);
   const added = [...result.columns.values()].filter(
@@ -35,30 +33,6 @@ export function addComputed(cast: Cast, depthMethod: DepthMethod): Cast {
     counts: Object.fromEntries(added.map((column) => [`${column.name}.missing`, missing(column)])),
     words: `computed ${added.map((column) => column.name).join(", ")}`,
   });
-}
-
-function addPressure(cast: Cast): Cast {
-  const depth = valuesOf(cast, "depth");
-  if (cast.columns.has("pressure") || depth === null || cast.columns.get("depth")!.source === null)
-    return cast;
-  const latitude = latitudeOf(cast);
-  const values = new Float64Array(cast.rows);
-  pressureFromDepthColumn(depth, latitude.value, values);
-  return withColumns(
-    cast,
-    computedColumn({
-      name: "pressure",
-      standardName: "sea_water_pressure_due_to_sea_water",
-      longName: "sea pressure, zero at the water surface",
-      units: "dbar",
-      values,
-      method: {
-        from: ["depth"],
-        equation: `standard ocean, inverse of depth from pressure${latitude.words}`,
-        references: "TEOS-10: IOC Manuals and Guides 56 (2010)",
-      },
-    }),
-  );
 }
 
 function addSalinity(cast: Cast): Cast {

@@ -1,7 +1,7 @@
 import { depthFromPressureColumn } from "../seawater/depth.ts";
 import { depthFromDensityColumn } from "../seawater/depth-from-density.ts";
 import { bridge } from "./bridge.ts";
-import type { Cast, Column } from "./cast.ts";
+import type { Cast } from "./cast.ts";
 import { valuesOf } from "./change.ts";
 import { computedColumn, latitudeOf, putComputed } from "./computed-column.ts";
 import { rowTimes } from "./row-times.ts";
@@ -68,19 +68,14 @@ function judgedRows(cast: Cast): Uint8Array {
   for (const segment of cast.segments)
     if (segment.kind === kind) rows.fill(1, segment.firstRow, segment.lastRow + 1);
   const spikes = pressureSpikes(cast);
-  const bad = ["temperature", "conductivity"].map((name) => cast.columns.get(name)?.tests);
+  // rows before the sensors had settled stay in: a density that lags is nearer than that of deeper water
+  const spiked = ["temperature", "conductivity"].map((name) =>
+    cast.columns.get(name)?.tests.get("spike_return"),
+  );
   for (let k = 0; k < rows.length; k++)
-    if (spikes[k] === 1 || bad.some((tests) => isPoor(tests, k))) rows[k] = 0;
+    if (spikes[k] === 1 || spiked.some((result) => result?.[k] === 3 || result?.[k] === 4)) rows[k] = 0;
   return rows;
 }
-
-const isPoor = (tests: Column["tests"] | undefined, k: number): boolean => {
-  for (const name of ["spike_return", "unsettled"]) {
-    const flag = tests?.get(name)?.[k];
-    if (flag === 3 || flag === 4) return true;
-  }
-  return false;
-};
 
 const columnKind = (cast: Cast) =>
   (["stay", "down", "up"] as const).find((kind) => cast.segments.some((each) => each.kind === kind));

@@ -29,11 +29,10 @@ export function segment(
   const pressure = valuesOf(cast, "pressure");
   const times = rowTimes(cast.elapsed);
   if (cast.kind === "fixed-depth") return series(cast, pressure, times, airParameters);
-  if (cast.state.processing === "averaged")
-    return whole(cast, levelsKind(cast, pressure), "levels already averaged");
+  if (cast.state.processing === "averaged") return levels(cast, pressure, "levels already averaged");
   if (cast.elapsed !== null && cast.rows < 3)
     return whole(cast, "other", `${cast.rows} ${cast.rows === 1 ? "row tells" : "rows tell"} no directions`);
-  if (times === null) return whole(cast, levelsKind(cast, pressure), "rows have no times");
+  if (times === null) return levels(cast, pressure, "rows have no times");
   if (pressure === null) return whole(cast, "other", "the cast has no pressure");
   if (pressure.every(Number.isNaN)) return whole(cast, "other", "no pressure was recorded");
 
@@ -161,7 +160,12 @@ function series(cast: Cast, pressure: Float64Array | null, times: RowTimes | nul
 /** All rows one segment, but for the parts given. */
 function whole(cast: Cast, kind: SegmentKind, reason: string, parts: readonly Part[] = []): Cast {
   const segments = cut(cast.rows, parts, kind);
-  const counted = kind === "other" ? "no part of it is judged" : `all rows count as one ${kind}`;
+  const counted =
+    kind === "other"
+      ? "no part of it is judged"
+      : segments.length > 1
+        ? "soak and bottom cannot be told"
+        : `all rows count as one ${kind === "stay" ? "stay" : `${kind}cast`}`;
   return withStep(
     { ...cast, segments },
     {
@@ -173,10 +177,30 @@ function whole(cast: Cast, kind: SegmentKind, reason: string, parts: readonly Pa
   );
 }
 
-function levelsKind(cast: Cast, pressure: Float64Array | null): SegmentKind {
-  if (cast.state.direction === "up-reversed") return "down";
-  const levels = (pressure ?? valuesOf(cast, "depth") ?? new Float64Array()).filter((p) => !Number.isNaN(p));
-  return levels.length > 1 && levels.at(-1)! < levels[0]! ? "up" : "down";
+/** Rows without times: one way as listed or, where they go down and come up again, two, cut at the deepest. */
+function levels(cast: Cast, pressure: Float64Array | null, reason: string): Cast {
+  const p = pressure ?? new Float64Array();
+  let first = -1;
+  let last = -1;
+  let deepest = -1;
+  let least = Number.POSITIVE_INFINITY;
+  for (let k = 0; k < p.length; k++) {
+    if (Number.isNaN(p[k]!)) continue;
+    if (first < 0) first = k;
+    last = k;
+    if (deepest < 0 || p[k]! > p[deepest]!) deepest = k;
+    least = Math.min(least, p[k]!);
+  }
+  if (first < 0 || cast.state.direction === "up-reversed") return whole(cast, "down", reason);
+  const way = Math.max(1, 0.2 * (p[deepest]! - least));
+  const goesDown = p[deepest]! - p[first]! > way;
+  const comesUp = p[deepest]! - p[last]! > way;
+  if (goesDown && comesUp)
+    return whole(cast, "down", `${reason}, cut at the deepest row only`, [
+      [0, deepest, "down"],
+      [deepest + 1, cast.rows - 1, "up"],
+    ]);
+  return whole(cast, p[last]! < p[first]! ? "up" : "down", reason);
 }
 
 type Part = readonly [firstRow: number, lastRow: number, kind: SegmentKind];

@@ -1,5 +1,6 @@
 import { castOf } from "@wherry/testkit";
 import { describe, expect, test } from "vitest";
+import type { Position } from "../cast/cast.ts";
 import { positionFlag, positionFlags, timeFlag } from "./fix-flags.ts";
 
 const fix = (latitude: number, longitude: number, satellites: number | null = 9) => ({
@@ -10,7 +11,7 @@ const fix = (latitude: number, longitude: number, satellites: number | null = 9)
 });
 
 describe("flag of a position", () => {
-  test.each([
+  test.each<[Position | null, number, string]>([
     [null, 9, "no position"],
     [fix(Number.NaN, 4), 9, "latitude missing"],
     [fix(52, 4, 9), 1, "nine satellites"],

@@ -70,18 +70,17 @@ export function judgeCast(cast: Cast, parameters: JudgeParameters): Cast {
       set(name, "spike_vertical", judging.spikeVertical(column, vertical));
   }
   const pressure = tested.get("pressure");
-  const depth = cast.columns.get("depth");
-  if (depth !== undefined && depth.source !== null) {
-    // no preset has limits for a depth that was measured: a metre is about a decibar
-    const range = preset.ranges.pressure;
-    const limits = { sensorRange: range.sensor.value, expectedRange: range.expected?.value ?? null };
-    tested.set("depth", withTest(depth, "gross_range", grossRange(depth.values, limits, mask)));
-  }
   if (pressure !== undefined) {
     if (parameters.ratedPressure !== null)
       set("pressure", "rated_pressure", ratedPressureTest(pressure.values, parameters.ratedPressure));
     if (preset.pressureIncreasing === "published" && cast.kind === "profile")
       set("pressure", "pressure_increasing", judging.publishedOrder(pressure));
+  }
+  const depth = cast.columns.get("depth");
+  if (depth !== undefined && depth.source !== null && pressure !== undefined) {
+    // a depth that was measured is judged by the pressure computed from it; presets have no limits for depth
+    const judgedBy = [...tested.get("pressure")!.tests].filter(([test]) => !layerTests.includes(test));
+    tested.set("depth", { ...depth, tests: new Map(judgedBy) });
   }
   const stood = judging.stuck(preset, tested);
   if (preset.stuck.form === "profile" && cast.kind === "profile") {

@@ -1,0 +1,38 @@
+import { pressureFromDepthColumn } from "../seawater/depth.ts";
+import type { Cast } from "./cast.ts";
+import { withColumns, withStep } from "./change.ts";
+import { computedColumn, latitudeOf } from "./computed-column.ts";
+
+/**
+ * Adds sea pressure to a cast that came with depth alone: every later step works on pressure. The depth stays as
+ * it was measured. A cast with pressure, or without either, is given back as it is.
+ *
+ * @source TEOS-10 manual (2010), inverse of depth from pressure in the standard ocean. Instruments that print
+ *         depth have mostly computed it that way from pressure (common practice, no source)
+ */
+export function addPressureFromDepth(cast: Cast): Cast {
+  const depth = cast.columns.get("depth");
+  if (cast.columns.has("pressure") || depth === undefined || depth.source === null) return cast;
+  const latitude = latitudeOf(cast);
+  const values = new Float64Array(cast.rows);
+  pressureFromDepthColumn(depth.values, latitude.value, values);
+  const equation = `standard ocean, inverse of depth from pressure${latitude.words}`;
+  const pressure = computedColumn({
+    name: "pressure",
+    standardName: "sea_water_pressure_due_to_sea_water",
+    longName: "sea pressure, zero at the water surface",
+    units: "dbar",
+    values,
+    method: {
+      from: ["depth"],
+      equation,
+      references: "TEOS-10: IOC Manuals and Guides 56 (2010)",
+    },
+  });
+  return withStep(withColumns(cast, pressure), {
+    step: "pressure from depth",
+    parameters: { equation },
+    counts: {},
+    words: "sea pressure computed from the depth of the source",
+  });
+}

@@ -32,6 +32,7 @@ export class DatasetView {
   readonly layout: Layout;
   readonly data: VariableData;
   readonly #dataset: Dataset;
+  #ancillary: ReadonlySet<VariableView> | undefined;
 
   constructor(dataset: Dataset, context: ViewContext) {
     this.path = context.path;
@@ -94,6 +95,12 @@ export class DatasetView {
   /** Coordinates of the whole file: coordinate variables and those that any `coordinates` names. */
   get coordinates(): VariableView[] {
     return this.all.filter(({ role }) => role === "coordinate" || role === "auxiliary");
+  }
+
+  /** Variables that any other one names in `ancillary_variables`. */
+  get ancillary(): ReadonlySet<VariableView> {
+    this.#ancillary ??= new Set(this.all.flatMap((variable) => this.listed(variable, "ancillary_variables")));
+    return this.#ancillary;
   }
 
   /** Variables that hold values at the samples or elements: not identity, position or description of a feature. */

@@ -20,11 +20,11 @@ const STATISTICS = /:\s*(?:standard_deviation|variance|range|count|sum_of_square
 
 /** Quantities of a cast that the unit together with the name of the variable leaves no doubt about. */
 const QUANTITIES: readonly (readonly [RegExp, string, string])[] = [
-  [/temp/i, "K", "sea_water_temperature"],
-  [/cond/i, "S m-1", "sea_water_electrical_conductivity"],
-  [/pres/i, "Pa", "sea_water_pressure"],
-  [/dens/i, "kg m-3", "sea_water_density"],
-  [/sound|svel|velocity_of_sound/i, "m s-1", "speed_of_sound_in_sea_water"],
+  [/^(?:sea_?)?(?:water_?)?temp(?:erature)?_?\d*$/i, "K", "sea_water_temperature"],
+  [/^(?:electrical_?)?cond(?:uctivity)?_?\d*$/i, "S m-1", "sea_water_electrical_conductivity"],
+  [/^(?:sea_?)?(?:water_?)?pres(?:sure)?_?\d*$/i, "Pa", "sea_water_pressure"],
+  [/^(?:sea_?)?(?:water_?)?dens(?:ity)?_?\d*$/i, "kg m-3", "sea_water_density"],
+  [/^(?:sound_?(?:speed|velocity)|speed_of_sound)_?\d*$/i, "m s-1", "speed_of_sound_in_sea_water"],
 ];
 
 /** The standard name that a variable without one should have; null if that cannot be known. */
@@ -41,9 +41,7 @@ export function kindOf(dataset: DatasetView, variable: VariableView): VariableKi
   const { role, isText } = variable;
   if (role === "bounds" || role === "count" || role === "index" || role === "container") return "serving";
   if (role === "label" || variable.has("cf_role")) return "label";
-  const ancillary = dataset.all.some((other) =>
-    dataset.listed(other, "ancillary_variables").includes(variable),
-  );
+  const ancillary = dataset.ancillary.has(variable);
   const flagged =
     FLAG_NAMES.test(variable.standardName ?? "") || variable.words("standard_name")[1] === "status_flag";
   if (variable.has("flag_values") || variable.has("flag_masks"))

@@ -69,11 +69,8 @@ export const dataCoordinates = defineRule({
     const hasAxis = (variable: VariableView) => (variable.has("axis") ? 0 : 1);
     const positions = dataset.all.filter(isPosition).sort((a, b) => hasAxis(a) - hasAxis(b));
     const elements = elementDimensions(dataset, positions);
-    const ancillary = new Set(
-      dataset.all.flatMap((variable) => dataset.listed(variable, "ancillary_variables")),
-    );
     for (const variable of dataset.sampled) {
-      if (variable.role === "flag" || ancillary.has(variable) || variable.isText) continue;
+      if (variable.role === "flag" || dataset.ancillary.has(variable) || variable.isText) continue;
       // a position that nobody names is no data that lacks coordinates
       if (isPosition(variable) && variable.has("axis")) continue;
       // counts, histories and descriptions of features lie on other dimensions

@@ -62,7 +62,7 @@ export async function check(paths: readonly string[], options: CheckOptions): Pr
     const context: FileContext = {
       path,
       now,
-      ...(isEdition(edition) ? { edition } : {}),
+      ...(edition !== undefined && isEdition(edition) ? { edition } : {}),
       ...(rules === undefined ? {} : { ruleSets: rules as readonly RuleSet[] }),
     };
     try {

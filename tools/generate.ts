@@ -11,6 +11,7 @@ import { existsSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { generateContractTypes } from "./generators/contract-types.ts";
+import { generateDemoPicture } from "./generators/demo-picture.ts";
 import { generateStandardNames, generateWordLists } from "./generators/vocabularies.ts";
 
 interface Generator {
@@ -41,6 +42,7 @@ const generators: readonly Generator[] = [
   },
   { name: "standard-names", run: generateStandardNames },
   { name: "word-lists", run: generateWordLists },
+  { name: "demo-picture", run: generateDemoPicture },
 ];
 
 async function main(args: readonly string[]): Promise<number> {

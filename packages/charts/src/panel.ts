@@ -101,11 +101,12 @@ function wayMarks(runs: readonly (readonly Point[])[], way: "down" | "up"): stri
   });
 }
 
-function noteUnder(lines: number, counts: readonly string[], column: Column): string {
+function noteUnder(lines: number, counts: readonly string[], misplaced: number, column: Column): string {
   if (lines === 0) return "no value to draw";
   const judged = column.flags.some((flag) => flag !== Flag.notEvaluated && flag !== Flag.missing);
-  if (counts.length === 0) return judged ? "no value flagged or missing" : "values not judged";
-  return judged ? counts.join(", ") : `${counts.join(", ")}, values not judged`;
+  const words = judged ? counts : [...counts, "values not judged"];
+  if (words.length === 0) return "no value flagged or missing";
+  return words.join(", ") + (misplaced > 0 ? ` (${misplaced} at no sure depth)` : "");
 }
 
 /** One quantity against depth: grid, lines by direction, marks for flagged values. */
@@ -146,7 +147,7 @@ export function drawPanel(
   }
   const flagged: Record<"questionable" | "bad", Point[]> = { questionable: [], bad: [] };
   const beyond: { at: Point; side: "left" | "right" }[] = [];
-  let [questionable, bad, missing] = [0, 0, 0];
+  let [questionable, bad, missing, misplaced] = [0, 0, 0, 0];
   for (let row = 0; row < cast.rows; row++) {
     if (manners[row] === "air") continue;
     const flag = column.flags[row];
@@ -154,7 +155,10 @@ export function drawPanel(
     else if (flag === Flag.questionable || flag === Flag.bad) {
       if (flag === Flag.bad) bad++;
       else questionable++;
-      if (place.flags[row] === Flag.bad) continue; // its height in the picture would be wrong
+      if (place.flags[row] === Flag.bad || !Number.isFinite(place.values[row])) {
+        misplaced++; // its height in the picture would be wrong
+        continue;
+      }
       const [x, y] = point(row);
       if (!(y >= at.top && y <= at.bottom)) continue;
       if (x < at.left) beyond.push({ at: [at.left, y], side: "left" });
@@ -191,7 +195,7 @@ export function drawPanel(
     textElement(
       "text",
       { x: (at.left + at.right) / 2, y: at.bottom + 18, "text-anchor": "middle", class: "small" },
-      noteUnder(lines.length, counts, column),
+      noteUnder(lines.length, counts, misplaced, column),
     ),
   ]);
   return { svg, questionable, bad, missing, beyond: beyond.length, smallest, largest, manners: drawn };

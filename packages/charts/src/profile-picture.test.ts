@@ -71,6 +71,14 @@ test("the line of a bad value is broken, not drawn through it", () => {
   expect(svg).toContain('class="beyond right"');
 });
 
+test("a flagged value whose depth is bad is counted, not drawn", () => {
+  const depth = column("depth", "m", [1, 2, 90, 4], [2]);
+  const temperature = column("temperature", "degree_C", [10, 11, 12, 13], [2]);
+  const svg = profilePicture(castOf("c", [depth, temperature]), { quantities: ["temperature"] });
+  expect(svg).toContain(">1 bad (1 at no sure depth)<");
+  expect(svg.slice(0, svg.indexOf('class="legend"'))).not.toContain('class="bad"');
+});
+
 describe("casts of other kinds", () => {
   const depth = column("depth", "m", [1, 2, 3]);
   const salinity = column("salinity", "1", [34, 34, 34]);

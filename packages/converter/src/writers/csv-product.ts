@@ -1,6 +1,6 @@
 import type { Dataset } from "@wherry/netcdf";
 import { csvwMetadata } from "./csvw-metadata.ts";
-import { productTable } from "./product-table.ts";
+import { type ProductTable, productTable, type TableColumn } from "./product-table.ts";
 
 /** A product as text for people without any software: the table and what describes it. */
 export interface CsvProduct {
@@ -17,18 +17,38 @@ export interface CsvProduct {
  * @param url     name of the CSV file, to which the metadata refer
  */
 export async function csvProduct(dataset: Dataset, url: string): Promise<CsvProduct> {
-  const table = await productTable(dataset);
-  const lines = [table.columns.map(({ name }) => quoted(name)).join(",")];
-  for (let row = 0; row < table.rows; row++) {
-    let line = "";
-    for (const [index, column] of table.columns.entries()) {
-      if (index > 0) line += ",";
-      line += quoted(column.cell(row));
-    }
-    lines.push(line);
-  }
-  return { csv: `${lines.join("\r\n")}\r\n`, metadata: csvwMetadata(dataset, table, url) };
+  const { chunks, metadata } = await csvChunks(dataset, url);
+  return { csv: [...chunks].join(""), metadata };
 }
+
+/** The same with the table in pieces, for data sets whose text is better not held as a whole. */
+export async function csvChunks(
+  dataset: Dataset,
+  url: string,
+): Promise<{ readonly chunks: Iterable<string>; readonly metadata: string }> {
+  const table = await productTable(dataset);
+  return { chunks: piecesOf(table), metadata: csvwMetadata(dataset, table, url) };
+}
+
+/** Length of a piece, in characters, after which the next begins. */
+const PIECE = 1 << 16;
+
+function* piecesOf({ columns, rows }: ProductTable): Generator<string> {
+  let piece = `${columns.map(({ name }) => name).join(",")}\r\n`;
+  const cells = columns.map(textOf);
+  for (let row = 0; row < rows; row++) {
+    for (const [index, cell] of cells.entries()) piece += index === 0 ? cell(row) : `,${cell(row)}`;
+    piece += "\r\n";
+    if (piece.length < PIECE) continue;
+    yield piece;
+    piece = "";
+  }
+  if (piece !== "") yield piece;
+}
+
+/** Only texts may need quotes. */
+const textOf = (column: TableColumn): ((row: number) => string) =>
+  column.datatype === "string" ? (row) => quoted(column.cell(row)) : column.cell;
 
 const quoted = (cell: string): string =>
   /[",\r\n]/.test(cell) || cell !== cell.trim() ? `"${cell.replaceAll('"', '""')}"` : cell;

@@ -31,8 +31,10 @@ export async function productTable(dataset: Dataset): Promise<ProductTable> {
     if (isContainer(variable) || variable.attributes.has("sample_dimension")) continue;
     const result = await dataset.read(variable.name);
     if (!result.ok) throw new RangeError(result.problems[0].message);
-    const place = variable.dimensions[0] === dimension ? (row: number) => row : castOf;
-    columns.push(...columnsOf(variable, result.value, place));
+    const isPerRow = variable.dimensions[0] === dimension;
+    const place = isPerRow ? (row: number) => row : castOf;
+    const own = columnsOf(variable, result.value, place);
+    columns.push(...(isPerRow ? own : own.map((column) => perCast(column, castOf))));
     if (variable.attributes.has("cf_role"))
       columns.push({
         name: ROW_COLUMN,
@@ -41,9 +43,26 @@ export async function productTable(dataset: Dataset): Promise<ProductTable> {
         datatype: "int",
         cell: (row) => String(rowOf(row) + 1),
       });
-    if (variable.name === "time") columns.push(clockColumn(variable, result.value, place));
+    if (variable.name === "time") {
+      const clock = clockColumn(variable, result.value, place);
+      columns.push(isPerRow ? clock : perCast(clock, castOf));
+    }
   }
   return { rows, columns };
+}
+
+/** A column whose text is made once for each cast, not for each of its rows. */
+function perCast(column: TableColumn, castOf: (row: number) => number): TableColumn {
+  let known = -1;
+  let text = "";
+  return {
+    ...column,
+    cell: (row) => {
+      const cast = castOf(row);
+      if (cast !== known) [known, text] = [cast, column.cell(row)];
+      return text;
+    },
+  };
 }
 
 async function rowsOf(dataset: Dataset) {

@@ -426,6 +426,25 @@ describe("a series at one depth", () => {
     expect(cast.columns.get("depth")!.method!.equation).toContain("mean density measured at the sensor");
   });
 
+  test("without a pressure takes that of its stated depth, and nothing computed from it is good", () => {
+    const { cast: full } = { cast: series() };
+    const columns = {
+      temperature: full.columns.get("temperature")!.values,
+      conductivity: full.columns.get("conductivity")!.values,
+    };
+    const bare = castOf(columns, elapsed, {
+      kind: "fixed-depth",
+      fixedDepth: { depth: 2, reference: "sea surface" },
+    });
+    const cast = process(bare);
+    expect(Math.abs(cast.columns.get("pressure")!.values[50]! - 2.015)).toBeLessThan(0.01);
+    expect(cast.columns.get("salinity")!.values[50]).toBeGreaterThan(20);
+    expect(cast.columns.get("salinity")!.flags[50]).toBe(2);
+    const datum = process({ ...bare, fixedDepth: { depth: 2, reference: "chart datum" } });
+    expect(datum.columns.has("pressure")).toBe(false);
+    expect(datum.columns.has("salinity")).toBe(false);
+  });
+
   test("values that stand still for 12 rows are questionable from there on", () => {
     const cast = process(series((T, k) => (k >= 100 && k < 130 ? 12.1234 : T)));
     const flags = cast.columns.get("temperature")!.tests.get("flat_line")!;

@@ -5,18 +5,24 @@ import { computedColumn, latitudeOf } from "./computed-column.ts";
 
 /**
  * Adds sea pressure to a cast that came with depth alone: every later step works on pressure. The depth stays as
- * it was measured. A cast with pressure, or without either, is given back as it is.
+ * it was measured. A series without either takes the pressure of its stated depth below the water surface, which
+ * nothing can judge (flag 2). A cast with pressure, or without any depth, is given back as it is.
  *
  * @source TEOS-10 manual (2010), inverse of depth from pressure in the standard ocean. Instruments that print
  *         depth have mostly computed it that way from pressure (common practice, no source)
  */
 export function addPressureFromDepth(cast: Cast): Cast {
   const depth = cast.columns.get("depth");
-  if (cast.columns.has("pressure") || depth === undefined || depth.source === null) return cast;
+  if (cast.columns.has("pressure") || (depth !== undefined && depth.source === null)) return cast;
+  const { fixedDepth } = cast;
+  const nominal = depth === undefined;
+  // a depth below a chart datum or a deck says nothing about the water above
+  if (nominal && (fixedDepth === null || !/surface/i.test(fixedDepth.reference))) return cast;
+  const depths = depth?.values ?? new Float64Array(cast.rows).fill(fixedDepth!.depth);
   const latitude = latitudeOf(cast);
   const values = new Float64Array(cast.rows);
-  pressureFromDepthColumn(depth.values, latitude.value, values);
-  const equation = `standard ocean, inverse of depth from pressure${latitude.words}`;
+  pressureFromDepthColumn(depths, latitude.value, values);
+  const equation = `standard ocean, inverse of depth from pressure${nominal ? ", from the stated depth of the series" : ""}${latitude.words}`;
   const pressure = computedColumn({
     name: "pressure",
     standardName: "sea_water_pressure_due_to_sea_water",
@@ -24,7 +30,7 @@ export function addPressureFromDepth(cast: Cast): Cast {
     units: "dbar",
     values,
     method: {
-      from: ["depth"],
+      from: nominal ? [] : ["depth"],
       equation,
       references: "TEOS-10: IOC Manuals and Guides 56 (2010)",
     },
@@ -33,6 +39,6 @@ export function addPressureFromDepth(cast: Cast): Cast {
     step: "pressure from depth",
     parameters: { equation },
     counts: {},
-    words: "sea pressure computed from the depth of the source",
+    words: `sea pressure computed from the ${nominal ? "stated depth of the series" : "depth of the source"}`,
   });
 }

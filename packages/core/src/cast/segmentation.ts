@@ -135,7 +135,7 @@ function recordFor(
 
 function series(cast: Cast, pressure: Float64Array | null, times: RowTimes | null, air: AirParameters): Cast {
   if (times === null || pressure === null || cast.rows < 3)
-    return whole(cast, "stay", "without times and pressure the whole record counts as the stay");
+    return whole(cast, "stay", "a series without times or pressure");
   const found = findAir(times, pressure, valuesOf(cast, "conductivity"), air);
   const wetFrom = found.start === null ? 0 : found.start.lastRow + 1;
   const wetTo = found.end === null ? cast.rows - 1 : found.end.firstRow - 1;

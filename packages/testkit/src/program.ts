@@ -16,7 +16,7 @@ export interface RunSetting {
   /** Runs as this user; only root can ask for it. */
   readonly uid?: number;
   readonly env?: Readonly<Record<string, string>>;
-  /** Sends the signal as soon as the condition holds; asked every few milliseconds. */
+  /** Sends the signal once, as soon as the condition holds; asked every few milliseconds. */
   readonly interrupt?: { readonly signal: NodeJS.Signals; readonly when: () => boolean };
 }
 
@@ -43,7 +43,9 @@ export function runWherry(args: readonly string[], setting: RunSetting = {}): Pr
     interrupt === undefined
       ? undefined
       : setInterval(() => {
-          if (interrupt.when()) child.kill(interrupt.signal);
+          if (!interrupt.when()) return;
+          clearInterval(watch);
+          child.kill(interrupt.signal);
         }, 2);
   return new Promise((resolve, reject) => {
     child.on("error", reject);

@@ -65,6 +65,9 @@ def depth_of(values, judged, flags, rows, lat, part, segment, where, tally):
         compare(depth[known], standard[known], 1e-4, where, "depth (standard ocean)", tally)
         return
     good = judged & known & np.isfinite(rho) & np.isin(flags["density"][rows], (1, 2))
+    # rows before the sensors had settled are nearer to the water above than the deeper rows are
+    start = np.flatnonzero(judged)[: np.argmax(good[judged])] if good.any() else []
+    good[start] = known[start] & np.isfinite(rho[start])
     if (segment == part["stay"]).any():
         volume = lambda q: np.full_like(q, 1 / np.nanmean(rho[judged]))  # noqa: E731
     else:

@@ -1,7 +1,7 @@
 """Structure of a product against the reference CDL: dimensions, variables, types, attributes.
 
 What the reference has must be there. Beyond it only what the design names may stand: flags of the source, of
-positions and of times, uncertainties, and what the sheet says of a cast.
+positions and of times, uncertainties, what the sheet says of a cast, and a row number that the source has.
 """
 
 import pathlib
@@ -26,7 +26,7 @@ FIXED = {
 GROWING = {"coordinates", "ancillary_variables", "flag_meanings", "keywords_vocabulary"}
 # attributes that stand only where there is something to say
 OPTIONAL = {"comment", "calibration_date", "actual_range", "accuracy", "precision", "make_model", "serial_number"}
-EXTRA = re.compile(r"^(position_qc|time_qc|station|remarks|end_(time|latitude|longitude)|(start|end)_satellites|pressure_offset|source_file|.*_uncertainty|.*_source_flag|.*_received|.*_layer_sd)$")
+EXTRA = re.compile(r"^(sample_number|sample_number_qc|position_qc|time_qc|station|remarks|end_(time|latitude|longitude)|(start|end)_satellites|pressure_offset|source_file|.*_uncertainty|.*_source_flag|.*_received|.*_layer_sd)$")
 TEXT_LENGTHS = re.compile(r"_length$")
 
 

@@ -29,12 +29,12 @@ export interface UnderstoodFile {
   /** "delimited text", "WHP-Exchange CTD" … */
   readonly format: string;
   readonly sha256: string;
-  /** WHATWG label. */
-  readonly encoding: string;
-  readonly lineEnding: "LF" | "CRLF" | "CR" | "mixed";
+  /** WHATWG label; null, as the three that follow, for a file that is not text. */
+  readonly encoding: string | null;
+  readonly lineEnding: "LF" | "CRLF" | "CR" | "mixed" | null;
   /** The character, "whitespace" or "fixed". */
-  readonly delimiter: string;
-  readonly decimal: "." | ",";
+  readonly delimiter: string | null;
+  readonly decimal: "." | "," | null;
   readonly missingMarkers: readonly string[];
   readonly casts: readonly Cast[];
   readonly questions: readonly Question[];

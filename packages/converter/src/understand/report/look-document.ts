@@ -88,7 +88,7 @@ function lookFile(file: UnderstoodFile): LookFile {
   };
 }
 
-function lookCast(cast: Cast, decimal: "." | ","): LookCast {
+function lookCast(cast: Cast, decimal: UnderstoodFile["decimal"]): LookCast {
   const end = Number.isNaN(cast.endTime) && cast.timeRole === "end" ? cast.time : cast.endTime;
   const texts = [...cast.texts].map(([header, cells]) => textColumn(cast, header, cells, decimal));
   const numbers = [...cast.columns.values()].map((column) => numberColumn(cast, column));
@@ -150,13 +150,18 @@ function numberColumn(cast: Cast, column: Column): LookColumn {
   };
 }
 
-function textColumn(cast: Cast, header: string, cells: readonly string[], decimal: "." | ","): LookColumn {
+function textColumn(
+  cast: Cast,
+  header: string,
+  cells: readonly string[],
+  decimal: UnderstoodFile["decimal"],
+): LookColumn {
   const filled = cells.filter((cell) => cell !== "");
   const absolute = evidenceOf(cast, `timeColumn:${header}`);
   const elapsed = evidenceOf(cast, `elapsedColumn:${header}`);
   const asNumber = (cell: string | undefined) => {
     if (cell === undefined) return null;
-    const value = parseDecimal(cell, { decimal });
+    const value = parseDecimal(cell, { decimal: decimal ?? "." });
     return Number.isNaN(value) ? cell : value;
   };
   return {

@@ -14,7 +14,10 @@ function fileNote(file: UnderstoodFile, explain: boolean): string {
   const lines = [file.path, `  ${layoutLine(file)}`];
   const [looked] = lookDocument([file]).files;
   for (const [i, cast] of file.casts.entries()) {
-    lines.push("", ...castNote(cast, looked?.casts[i]?.columns ?? []).map((line) => `  ${line}`));
+    lines.push(
+      "",
+      ...castNote(cast, looked?.casts[i]?.columns ?? [], file.encoding !== null).map((line) => `  ${line}`),
+    );
     if (explain)
       lines.push("", "    How it is known", ...explained(cast.evidence).map((line) => `      ${line}`));
   }
@@ -44,20 +47,18 @@ function layoutLine({
   decimal,
   missingMarkers,
 }: UnderstoodFile): string {
-  const parts = [
-    format,
-    encoding,
-    `line ends ${lineEnding}`,
-    DELIMITERS[delimiter] ?? delimiter,
-    decimal === "," ? "decimal comma" : "decimal point",
-  ];
+  const parts = [format];
+  if (encoding !== null) parts.push(encoding);
+  if (lineEnding !== null) parts.push(`line ends ${lineEnding}`);
+  if (delimiter !== null) parts.push(DELIMITERS[delimiter] ?? delimiter);
+  if (decimal !== null) parts.push(decimal === "," ? "decimal comma" : "decimal point");
   if (missingMarkers.length > 0) parts.push(`missing: ${missingMarkers.join(" ")}`);
   return parts.join(", ");
 }
 
-function castNote(cast: Cast, columns: readonly LookColumn[]): string[] {
+function castNote(cast: Cast, columns: readonly LookColumn[], isText: boolean): string[] {
   const lines = [
-    `Cast ${cast.id}: ${kindWords(cast)}, ${cast.rows} rows (lines ${cast.lines[0] ?? 0} to ${cast.lines.at(-1) ?? 0})`,
+    `Cast ${cast.id}: ${kindWords(cast)}, ${cast.rows} rows${isText ? ` (lines ${cast.lines[0] ?? 0} to ${cast.lines.at(-1) ?? 0})` : ""}`,
   ];
   const role = cast.timeRole === "unknown" ? "time" : cast.timeRole;
   const timeKnown = certainty(cast, "time");

@@ -46,7 +46,8 @@ export function makeTerminal({ stdout, stderr, env, noColor, clock }: TerminalSe
     problem(problem) {
       endProgress();
       const { place, message, remedy } = sentence(problem);
-      stderr.write(`${place ? `${bold(place)}: ` : ""}${message}${remedy ? `\n    ${remedy}` : ""}\n`);
+      const told = place !== "" && !message.startsWith(place);
+      stderr.write(`${told ? `${bold(place)}: ` : ""}${message}${remedy ? `\n    ${remedy}` : ""}\n`);
     },
     progress(done, total, what) {
       const now = clock();

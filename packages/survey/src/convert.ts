@@ -133,7 +133,7 @@ async function convertInto(
     options.sheet,
   );
   const { ready, held, questions } = holdBack(files, completed.casts);
-  const { casts, layers, recipe } = processSurvey(completed.sheet, ready, options);
+  const { casts, layers, recipe } = await processSurvey(completed.sheet, ready, options);
   const software = `wherry ${options.version}`;
   const written = await writeProducts(
     folder,

@@ -12,16 +12,19 @@ export interface ProcessedSurvey {
 }
 
 /** Cleans, computes, judges and averages every cast. One width of layers serves the whole survey. */
-export function processSurvey(
+export async function processSurvey(
   sheet: SurveySheet,
   casts: readonly Cast[],
   { signal, onProgress }: RunOptions,
-): ProcessedSurvey {
-  const processed = casts.map((cast, index) => {
+): Promise<ProcessedSurvey> {
+  const processed: Cast[] = [];
+  for (const [index, cast] of casts.entries()) {
+    // An interruption is heard only between turns of the event loop.
+    if (index % 16 === 0) await new Promise(setImmediate);
     signal?.throwIfAborted();
     onProgress?.(index, casts.length, cast.id);
-    return processCast(cast, settingsFromSheet(sheet, instrumentOf(cast, { sheet })));
-  });
+    processed.push(processCast(cast, settingsFromSheet(sheet, instrumentOf(cast, { sheet }))));
+  }
   const settings = settingsFromSheet(sheet, null);
   const profiles = processed.filter(({ kind, rows }) => kind === "profile" && rows > 0);
   const raw = profiles.filter(({ state }) => state.processing !== "averaged");

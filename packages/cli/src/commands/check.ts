@@ -7,7 +7,7 @@ interface Options {
   readonly rules?: readonly string[];
   readonly edition?: string;
   readonly failOn: Level;
-  readonly json: boolean;
+  readonly json?: boolean;
 }
 
 /** Levels from the worst on. */
@@ -25,9 +25,9 @@ export function checkCommand({ terminal, now, signal, finish }: Context): Comman
         .choices(LEVELS)
         .default("error"),
     )
-    .option("--json", "write one JSON document to standard output", false)
+    .option("--json", "write one JSON document to standard output")
     .addHelpText("after", "\nExample:\n  $ wherry check result/ --fail-on warning")
-    .action(async (paths: string[], { rules, edition, failOn, json }: Options) => {
+    .action(async (paths: string[], { rules, edition, failOn, json = false }: Options) => {
       const outcome = await check(paths, {
         now,
         signal,

@@ -8,11 +8,11 @@ interface Options {
   readonly sheet: string;
   readonly out: string;
   readonly products: readonly Product[];
-  readonly perCast: boolean;
+  readonly perCast?: boolean;
   readonly target: string;
   readonly created?: string;
-  readonly force: boolean;
-  readonly json: boolean;
+  readonly force?: boolean;
+  readonly json?: boolean;
 }
 
 function parseProducts(text: string): readonly Product[] {
@@ -32,14 +32,18 @@ export function convertCommand({ terminal, version, signal, finish }: Context): 
     .argument("<path...>", "exports or folders of them")
     .requiredOption("-s, --sheet <file>", "the survey sheet")
     .requiredOption("-o, --out <folder>", "folder to make for the result")
-    .option("--products <list>", "which products, by commas", parseProducts, PRODUCTS)
-    .option("--per-cast", "one file per cast instead of one per survey", false)
+    .addOption(
+      new Option("--products <list>", "which products, by commas")
+        .argParser(parseProducts)
+        .default(PRODUCTS, PRODUCTS.join(",")),
+    )
+    .option("--per-cast", "one file per cast instead of one per survey")
     .addOption(
       new Option("--target <name>", "what the data set is meant for").choices(TARGETS).default("general"),
     )
     .option("--created <time>", "date of writing, instead of the sheet's")
-    .option("--force", "replace a finished result", false)
-    .option("--json", "write one JSON document to standard output", false)
+    .option("--force", "replace a finished result")
+    .option("--json", "write one JSON document to standard output")
     .addHelpText(
       "after",
       `
@@ -49,28 +53,29 @@ Example:
 Exit status: 0 all written; 1 written, with findings; 2 casts held back by open questions, or wrong usage;
 3 a file that cannot be read or written.`,
     )
-    .action(async (paths: string[], options: Options) => {
-      const result = await convert(paths, { ...options, version, signal, onProgress: terminal.progress });
-      terminal.endProgress();
-      if (!result.ok) {
-        result.problems.forEach(terminal.problem);
-        if (signal.aborted) return finish(Exit.interrupted);
-        return finish(
-          result.problems.some(({ code }) => /^(sheet|answer|result)\//.test(code))
-            ? Exit.usage
-            : Exit.unreadable,
+    .action(
+      async (paths: string[], { json = false, perCast = false, force = false, ...options }: Options) => {
+        const run = { ...options, perCast, force, version, signal, onProgress: terminal.progress };
+        const result = await convert(paths, run);
+        terminal.endProgress();
+        if (!result.ok) {
+          result.problems.forEach(terminal.problem);
+          if (signal.aborted) return finish(Exit.interrupted);
+          return finish(
+            result.problems.some(({ code }) => /^(sheet|answer|result)\//.test(code))
+              ? Exit.usage
+              : Exit.unreadable,
+          );
+        }
+        const { value, warnings } = result;
+        warnings.forEach(terminal.problem);
+        terminal.out(json ? `${JSON.stringify({ version: 1, ...value }, null, 2)}\n` : convertText(value));
+        finish(
+          worst(
+            value.held.length > 0 ? Exit.usage : Exit.clean,
+            value.findings.length > 0 ? Exit.findings : Exit.clean,
+          ),
         );
-      }
-      const { value, warnings } = result;
-      warnings.forEach(terminal.problem);
-      terminal.out(
-        options.json ? `${JSON.stringify({ version: 1, ...value }, null, 2)}\n` : convertText(value),
-      );
-      finish(
-        worst(
-          value.held.length > 0 ? Exit.usage : Exit.clean,
-          value.findings.length > 0 ? Exit.findings : Exit.clean,
-        ),
-      );
-    });
+      },
+    );
 }

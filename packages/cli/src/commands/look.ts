@@ -8,15 +8,19 @@ export function lookCommand({ terminal, signal, finish }: Context): Command {
     .summary("say what files hold as understood, with the evidence and the open questions")
     .description("Says what each file holds as understood, and what only you can answer. Writes nothing.")
     .argument("<path...>", "exports or folders of them")
-    .option("--explain", "show for every fact which line and words said so", false)
-    .option("--json", "write one JSON document to standard output", false)
+    .option("--explain", "show for every fact which line and words said so")
+    .option("--json", "write one JSON document to standard output")
     .addHelpText("after", "\nExample:\n  $ wherry look --explain exports/2026-06-02.csv")
-    .action(async (paths: string[], { explain, json }: { explain: boolean; json: boolean }) => {
-      const { files, skipped, problems } = await look(paths, { signal, onProgress: terminal.progress });
-      terminal.endProgress();
-      terminal.out(json ? `${JSON.stringify(lookDocument(files), null, 2)}\n` : lookText(files, { explain }));
-      for (const path of skipped) terminal.talk(`skipped ${path}\n`);
-      problems.forEach(terminal.problem);
-      finish(worst(problems.length > 0 ? Exit.unreadable : Exit.clean));
-    });
+    .action(
+      async (paths: string[], { explain = false, json = false }: { explain?: boolean; json?: boolean }) => {
+        const { files, skipped, problems } = await look(paths, { signal, onProgress: terminal.progress });
+        terminal.endProgress();
+        terminal.out(
+          json ? `${JSON.stringify(lookDocument(files), null, 2)}\n` : lookText(files, { explain }),
+        );
+        for (const path of skipped) terminal.talk(`skipped ${path}\n`);
+        problems.forEach(terminal.problem);
+        finish(worst(problems.length > 0 ? Exit.unreadable : Exit.clean));
+      },
+    );
 }

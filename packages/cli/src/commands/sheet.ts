@@ -9,7 +9,7 @@ interface Options {
   readonly check?: string;
   readonly target: string;
   readonly id?: string;
-  readonly force: boolean;
+  readonly force?: boolean;
 }
 
 export function sheetCommand({ terminal, now, signal, finish }: Context): Command {
@@ -25,7 +25,7 @@ export function sheetCommand({ terminal, now, signal, finish }: Context): Comman
     .addOption(
       new Option("--target <name>", "what the data set is meant for").choices(TARGETS).default("general"),
     )
-    .option("--force", "replace a sheet that exists", false)
+    .option("--force", "replace a sheet that exists")
     .addHelpText(
       "after",
       "\nExamples:\n  $ wherry sheet exports/ --out survey.yaml\n  $ wherry sheet --check survey.yaml --target general",
@@ -36,7 +36,7 @@ export function sheetCommand({ terminal, now, signal, finish }: Context): Comman
       if (paths.length === 0)
         command.error("error: name the exports that the sheet is for, or --check a sheet");
       if (options.out === undefined) command.error("error: say with --out where the sheet goes");
-      const { out, force, id } = options;
+      const { out, force = false, id } = options;
       const result = await makeSheet(paths, { out, force, now, signal, ...(id === undefined ? {} : { id }) });
       if (!result.ok) {
         result.problems.forEach(terminal.problem);
@@ -60,8 +60,7 @@ async function lookThrough(path: string, target: string, terminal: Terminal): Pr
     return result.problems.some(({ code }) => code.startsWith("io/")) ? Exit.unreadable : Exit.usage;
   }
   result.warnings.forEach(terminal.problem);
-  for (const { level, key, message, remedy } of result.value)
-    terminal.out(`${level.padEnd(8)} ${key}: ${message}\n         ${remedy}\n`);
+  for (const { level, remedy } of result.value) terminal.out(`${level.padEnd(8)} ${remedy}\n`);
   const count = result.value.length;
   terminal.out(
     count === 0

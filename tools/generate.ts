@@ -12,6 +12,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { generateContractTypes } from "./generators/contract-types.ts";
 import { generateDemoPicture } from "./generators/demo-picture.ts";
+import { generateProcessingReference } from "./generators/processing-reference.ts";
 import { generateStandardNames, generateWordLists } from "./generators/vocabularies.ts";
 
 interface Generator {
@@ -42,6 +43,7 @@ const generators: readonly Generator[] = [
   },
   { name: "standard-names", run: generateStandardNames },
   { name: "word-lists", run: generateWordLists },
+  { name: "processing-reference", run: generateProcessingReference },
   { name: "demo-picture", run: generateDemoPicture },
 ];
 

@@ -15,7 +15,7 @@ import { grossRange } from "./gross-range.ts";
 import { inheritedFlags, layerTests } from "./inherited-flags.ts";
 import { type JudgedRun, judgedMask, judgedRuns, judgeRuns } from "./judged-rows.ts";
 import { thresholdsUsed } from "./preset-record.ts";
-import type { JudgedQuantity, Preset } from "./presets.ts";
+import type { DepthLimits, JudgedQuantity, Preset } from "./presets.ts";
 import { pressureIncreasing } from "./pressure-increasing.ts";
 import { rateOfChange } from "./rate-of-change.ts";
 import { ratedPressureTest } from "./rated-pressure.ts";
@@ -65,7 +65,7 @@ export function judgeCast(cast: Cast, parameters: JudgeParameters): Cast {
     const sensorRange = parameters.sensorRanges[name] ?? range.sensor.value;
     const expectedRange = range.expected?.value ?? null;
     set(name, "gross_range", grossRange(column.values, { sensorRange, expectedRange }, mask));
-    const vertical = preset.spikeVertical[name]?.value;
+    const vertical = preset.spikeVertical[name];
     if (vertical !== undefined && cast.kind === "profile")
       set(name, "spike_vertical", judging.spikeVertical(column, vertical));
   }
@@ -218,10 +218,10 @@ class Judging {
       : column?.values;
   }
 
-  spikeVertical(column: Column, [shallowLimit, deepLimit]: readonly [number, number]) {
+  spikeVertical(column: Column, { shallow, deep }: DepthLimits) {
     const p = this.#cast.columns.get("pressure")?.values;
     return this.#judge(column.values, [column.values, p], (x, q) =>
-      spikeVertical(x!, q!, { shallowLimit, deepLimit }),
+      spikeVertical(x!, q!, { shallowLimit: shallow.value, deepLimit: deep.value }),
     );
   }
 
@@ -247,8 +247,8 @@ class Judging {
     const travel = quantile(p, 1) - quantile(p, 0);
     const fine =
       rule.finePrint !== null &&
-      resolution.temperature <= rule.finePrint.value[0] &&
-      resolution.conductivity <= rule.finePrint.value[1] * Math.abs(quantile(C.values, 0.5));
+      resolution.temperature <= rule.finePrint.temperature.value &&
+      resolution.conductivity <= rule.finePrint.conductivityPart.value * Math.abs(quantile(C.values, 0.5));
     return this.#judge(null, [T.values, C.values, p], (t, c, q) =>
       stuck(t!, c!, q!, {
         resolution,

@@ -34,13 +34,18 @@ export function thresholdsUsed(
   if (Object.keys(preset.spikeReturn).length > 0)
     for (const [name, threshold] of Object.entries(spikeReturnShared))
       note(`spike_return.${name}`, threshold);
-  for (const [name, limits] of Object.entries(preset.spikeVertical)) note(`spike_vertical.${name}`, limits);
+  for (const [name, limits] of Object.entries(preset.spikeVertical)) {
+    note(`spike_vertical.${name}.shallow`, limits.shallow);
+    note(`spike_vertical.${name}.deep`, limits.deep);
+  }
   note("freezing_point.tolerance", preset.freezingTolerance);
   if (ratedPressure !== null) used["rated_pressure.ratedPressure"] = ratedPressure;
   if (cast.kind === "fixed-depth") {
     note("flat_line.questionableAfter", preset.flatLineAfter);
     note("rate_of_change.deviations", preset.rateDeviations);
     note("rate_of_change.windowHours", preset.rateWindow);
+    for (const [name, spike] of Object.entries(preset.spikeReturn))
+      if (name !== "pressure" && cast.columns.has(name)) note(`rate_of_change.${name}.floor`, spike.floor);
     note("gap.intervals", preset.longestGap);
     return used;
   }
@@ -53,7 +58,8 @@ export function thresholdsUsed(
     note("stuck.fewestRows", preset.stuck.fewestRows);
     note("stuck.leastTravel", preset.stuck.leastTravel);
     note("stuck.leastPart", preset.stuck.leastPart);
-    note("stuck.finePrint", preset.stuck.finePrint);
+    note("stuck.finePrint.temperature", preset.stuck.finePrint?.temperature);
+    note("stuck.finePrint.conductivityPart", preset.stuck.finePrint?.conductivityPart);
   }
   return used;
 }

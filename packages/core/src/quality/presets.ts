@@ -25,6 +25,11 @@ export interface PresetSpike {
   readonly badAbove: Threshold<number> | null;
 }
 
+export interface DepthLimits {
+  readonly shallow: Threshold<number>;
+  readonly deep: Threshold<number>;
+}
+
 export type PresetName = "shelf" | "estuary" | "fresh" | "ocean";
 
 export type JudgedQuantity = "temperature" | "conductivity" | "salinity" | "pressure";
@@ -37,8 +42,8 @@ export interface Preset {
   readonly ranges: Readonly<Record<JudgedQuantity, PresetRange>>;
   /** The rule spike_return, by quantity. */
   readonly spikeReturn: Partial<Readonly<Record<JudgedQuantity, PresetSpike>>>;
-  /** The published three-level test, by quantity: limits above and below 500 dbar. */
-  readonly spikeVertical: Partial<Readonly<Record<JudgedQuantity, Threshold<Range>>>>;
+  /** The published three-level test, by quantity: limits above 500 dbar (shallow) and below (deep). */
+  readonly spikeVertical: Partial<Readonly<Record<JudgedQuantity, DepthLimits>>>;
   /** "published": strictly increasing, 4. "reversals": the processing step of that name, 3. */
   readonly pressureIncreasing: "published" | "reversals";
   /** "levels": published, 4 on temperature and salinity. "layers": layer means, 3 on salinity. */
@@ -51,8 +56,11 @@ export interface Preset {
         readonly fewestRows: Threshold<number>;
         readonly leastTravel: Threshold<number>;
         readonly leastPart: Threshold<number>;
-        /** Coarsest printed temperature, and conductivity as a part of its median, for a 4; null: always 3. */
-        readonly finePrint: Threshold<Range> | null;
+        /** Coarsest print for a 4, conductivity as a part of its median; null: always 3. */
+        readonly finePrint: {
+          readonly temperature: Threshold<number>;
+          readonly conductivityPart: Threshold<number>;
+        } | null;
       };
   readonly freezingTolerance: Threshold<number>;
   readonly fewestSatellites: Threshold<number>;
@@ -112,7 +120,7 @@ const shelf: Preset = {
     fewestRows: house(10, "1"),
     leastTravel: house(5, "dbar"),
     leastPart: house(0.2, "1"),
-    finePrint: house([0.005, 0.001], "degree_C; 1"),
+    finePrint: { temperature: house(0.005, "degree_C"), conductivityPart: house(0.001, "1") },
   },
   freezingTolerance: house(0.1, "degree_C"),
   fewestSatellites: house(4, "1"),
@@ -178,7 +186,10 @@ const ocean: Preset = {
     pressure: { sensor: memory([-5, deepest], "dbar"), expected: memory([-2.4, deepest], "dbar") },
   },
   spikeReturn: { pressure: pressureSpike },
-  spikeVertical: { temperature: quoted([6, 2], "degree_C"), salinity: quoted([0.9, 0.3], "1") },
+  spikeVertical: {
+    temperature: { shallow: quoted(6, "degree_C"), deep: quoted(2, "degree_C") },
+    salinity: { shallow: quoted(0.9, "1"), deep: quoted(0.3, "1") },
+  },
   pressureIncreasing: "published",
   densityInversion: { form: "levels", tolerance: source(0.03, "kg m-3") },
   stuck: { form: "profile" },

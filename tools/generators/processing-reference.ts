@@ -1,0 +1,120 @@
+import { mkdir, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { recipeSchema } from "@wherry/contracts";
+import { type Preset, presets, spikeReturnShared, type Threshold } from "@wherry/core";
+
+const statusWords = {
+  source: "published, read in the source",
+  quoted: "published, read in a public document that quotes the source",
+  memory: "published, from memory, not verified",
+  house: "our own choice, no source",
+} as const;
+
+type AnyThreshold = Threshold<number | readonly number[]>;
+
+const isThreshold = (value: unknown): value is AnyThreshold =>
+  typeof value === "object" && value !== null && "status" in value && "unit" in value;
+
+/** Every threshold of a preset under its path, in the order of the code. */
+function thresholds(value: unknown, path: readonly string[] = []): [string, AnyThreshold][] {
+  if (isThreshold(value)) return [[path.join(" "), value]];
+  if (typeof value !== "object" || value === null || Array.isArray(value)) return [];
+  return Object.entries(value).flatMap(([key, child]) => thresholds(child, [...path, key]));
+}
+
+const shown = (value: number | readonly number[]): string =>
+  [value]
+    .flat()
+    .map((each) => (Number.isFinite(each) ? String(each) : "open"))
+    .join(" to ");
+
+const unitWords = (unit: string): string => (unit === "1" ? "" : ` ${unit}`);
+
+function presetSection(preset: Preset): string {
+  const required = Object.entries(preset.required).map(
+    ([name, tests]) => `| ${name} | ${tests.join(", ")} |`,
+  );
+  const rows = thresholds(preset).map(
+    ([path, { value, unit, status }]) => `| ${path} | ${shown(value)}${unitWords(unit)} | ${status} |`,
+  );
+  return [
+    `## ${preset.name}`,
+    "",
+    "| quantity | tests without which a row stays 2 |",
+    "| --- | --- |",
+    ...required,
+    "",
+    "| threshold | value | status |",
+    "| --- | --- | --- |",
+    ...rows,
+    "",
+  ].join("\n");
+}
+
+function presetsPage(): string {
+  const shared = thresholds(spikeReturnShared).map(
+    ([path, { value, unit, status }]) => `| ${path} | ${shown(value)}${unitWords(unit)} | ${status} |`,
+  );
+  return `# Thresholds of the quality tests
+
+Made by tools/generate.ts from packages/core/src/quality/presets.ts; change that file, not this one.
+
+A threshold must be published with the data that it judged: the processing record of a data set lists those used, with their status. Status:
+
+${Object.entries(statusWords)
+  .map(([status, words]) => `- ${status}: ${words}`)
+  .join("\n")}
+
+Flags are the IODE primary ones: 1 good, 2 not evaluated, 3 questionable, 4 bad, 9 missing. A row is 1 only if every test that its preset requires ran and passed.
+
+${Object.values(presets).map(presetSection).join("\n")}
+## Shared by all presets: the rule spike_return
+
+| threshold | value | status |
+| --- | --- | --- |
+${shared.join("\n")}
+`;
+}
+
+interface Node {
+  readonly title?: string;
+  readonly description?: string;
+  readonly default?: unknown;
+  readonly properties?: Readonly<Record<string, Node>>;
+  readonly "x-unit"?: string;
+  readonly "x-source"?: string;
+}
+
+function parameterRows(node: Node, path: readonly string[] = []): string[] {
+  return Object.entries(node.properties ?? {}).flatMap(([key, child]) => {
+    if (!("default" in child)) return child.properties ? parameterRows(child, [...path, key]) : [];
+    const unit = child["x-unit"] === "none" || child["x-unit"] === "1" ? "" : child["x-unit"];
+    const name = [...path, key].join(".");
+    return [
+      `| ${name} | ${JSON.stringify(child.default)} | ${unit ?? ""} | ${child.description ?? ""} | ${child["x-source"] ?? ""} |`,
+    ];
+  });
+}
+
+function recipePage(): string {
+  const schema = recipeSchema as Node;
+  return `# The processing recipe
+
+Made by tools/generate.ts from packages/contracts/schemas/recipe.schema.json; change that file, not this one.
+
+Every number that decides what processing does to a cast. Steps run in this order: atmospheric offset, spikes of pressure, segmentation, spikes of temperature and conductivity, pressure reversals, computed quantities, quality tests, layer means. The recipe used is part of the processing record of a data set.
+
+| parameter | default | unit | what | where the default comes from |
+| --- | --- | --- | --- | --- |
+${parameterRows(schema).join("\n")}
+`;
+}
+
+/** Reference pages of the thresholds and of the recipe. */
+export async function generateProcessingReference(root: string): Promise<string[]> {
+  const folder = join("docs", "reference");
+  await mkdir(join(root, folder), { recursive: true });
+  const pages = { "quality-thresholds.md": presetsPage(), "recipe.md": recipePage() };
+  for (const [name, text] of Object.entries(pages)) await writeFile(join(root, folder, name), text);
+  return Object.keys(pages).map((name) => join(folder, name));
+}

@@ -47,7 +47,7 @@ CASTS = [
     cast(4, "semicolon", "Quern Point", at(13, 7, 58, 49), waves=(0.75, 3.6), down=0.5, offset=0.15, remark="wake of a ferry, probe lifted several times"),
     cast(5, "tabs", "Lantern Buoy", at(13, 8, 33, 20), soak=30, waves=(0.22, 3.0), offset=0.14, remark="made fast to the buoy"),
     cast(6, "tabs", "Pilot Jetty", at(13, 9, 5, 2), soak=30, end_fix=False, offset=0.13, satellites=(6, 0)),
-    cast(7, "blanks", "Outer Roads", at(13, 9, 52, 11), soak=60, waves=(0.90, 6.0), down=0.7, up=0.8, bottom=5.0, offset=0.17, air_temperature=16.1, remark="long swell"),
+    cast(7, "blanks", "Outer Roads", at(13, 9, 52, 11), soak=60, waves=(0.95, 4.0), down=0.7, up=0.8, bottom=5.0, offset=0.17, air_temperature=16.1, remark="steep swell"),
     cast(8, "blanks", "Long Deep", at(13, 10, 47, 30), soak=60, waves=(0.60, 6.5), down=1.0, up=1.1, bottom=6.0, short=2.5, offset=0.18, air_temperature=15.8, remark="more line paid out than the probe is made for"),
     cast(9, "comma", "Marl Spit", at(14, 6, 30, 55), soak=40, waves=(0.25, 4.0), offset=-0.08,
          spikes=(("conductivity", "down", 0.55, -3.4), ("temperature", "down", 0.72, 0.9), ("pressure", "up", 0.4, 6.5)),

@@ -130,7 +130,9 @@ function sourceOfColumn(column: Column, cast: Cast): string {
   }
   if (isReceived(column.name) || COMPUTABLE.has(column.name)) return "as received from the source";
   if (column.standardName === "sea_water_pressure_due_to_sea_water" && !Number.isNaN(cast.pressureOffset))
-    return "measured; the atmospheric offset of the cast (pressure_offset) is subtracted";
+    return cast.pressureOffset === 0
+      ? "measured; zero at the surface as it came"
+      : "measured; the atmospheric offset of the cast (pressure_offset) is subtracted";
   if (column.standardName === "sea_water_temperature") return temperatureSource(column, cast);
   return "measured";
 }

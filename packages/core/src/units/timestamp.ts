@@ -88,7 +88,7 @@ type Take = (pattern: RegExp) => RegExpExecArray | null;
 function readDate(take: Take) {
   const broken = take(DATE);
   if (broken) {
-    const [, year, month, day = "1"] = broken;
+    const [, year = "", month = "", day = "1"] = broken;
     return { year: parseNumber(year), month: parseNumber(month), day: parseNumber(day) };
   }
   const packed = take(PACKED_DATE);
@@ -106,7 +106,7 @@ function readClock(take: Take) {
   const separate = (sign: string | undefined) => (sign === "T" ? ("T" as const) : (" " as const));
   const broken = take(CLOCK);
   if (broken) {
-    const [, sign, hour, minute, second = "0"] = broken;
+    const [, sign, hour = "", minute = "", second = "0"] = broken;
     return {
       separator: separate(sign),
       hour: parseNumber(hour),

@@ -117,6 +117,21 @@ describe("a new sheet", () => {
     expect(people).toMatch(/^ {4}email: /m);
   });
 
+  test("lacks nothing but names when every # goes", () => {
+    const open = text.replaceAll(/^( *)# ((?: {2})*(?:- )?[a-z_]+:.*)$/gm, "$1$2");
+    expect(open).toMatch(/^ {4}calibration_date: /m);
+    expect(open).toMatch(/^ {4}sensors: /m);
+    const result = readSheet(open, "survey.yaml");
+    const codes = result.ok ? [] : result.problems.map(({ code, message }) => `${code} ${message}`);
+    expect(codes).toEqual([
+      'sheet/missing-key people.creator lacks "name"',
+      'sheet/missing-key people.publisher lacks "name"',
+      'sheet/missing-key people.contributors[1] lacks "name"',
+      'sheet/missing-key people.contributors[1] lacks "role"',
+      'sheet/missing-key platforms[1] lacks "name"',
+    ]);
+  });
+
   test("of no file is still a sheet", () => {
     expect(read(writeSheet([], isNew)).casts).toEqual([]);
   });

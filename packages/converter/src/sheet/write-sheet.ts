@@ -2,7 +2,7 @@ import type { Cast } from "@wherry/core";
 import type { Question, UnderstoodFile } from "@wherry/formats";
 import { stringify } from "yaml";
 import { fileName, mintIds, placed } from "./cast-ids.ts";
-import { resolved, schemaAt } from "./sheet-schema.ts";
+import { resolved, type SchemaNode, schemaAt } from "./sheet-schema.ts";
 
 /** What a new sheet needs beside the files. */
 export interface NewSheet {
@@ -52,14 +52,13 @@ function blanks(path: readonly (string | number)[], indent: number, filled: read
   const properties = schemaAt(path)?.properties ?? {};
   return Object.entries(properties)
     .filter(([key, node]) => !filled.includes(key) && resolved(node).type !== "object")
-    .map(([key, node]) => {
-      const { description = "", enum: choices, type } = resolved(node);
-      const words = choices ? `${choices.join(", ")}. ${description}` : description;
-      return `${" ".repeat(indent)}# ${key}: ${type === "array" ? "[]" : ""}  # ${words}`.replaceAll(
-        / +#/g,
-        (mark) => (mark.length > 3 ? "  #" : mark),
-      );
-    });
+    .map(([key, node]) => `${" ".repeat(indent)}# ${blank(key, resolved(node))}`);
+}
+
+/** A key without a value and what it is for. */
+function blank(key: string, { description = "", enum: choices, type }: SchemaNode): string {
+  const words = choices ? `${choices.join(", ")}. ${description}` : description;
+  return `${key}: ${type === "array" ? "[]  " : " "}# ${words}`;
 }
 
 /** A block that waits as a whole, behind #. */
@@ -82,12 +81,10 @@ function platformBlock(): string[] {
 }
 
 /** Keys without values, for a block that waits as a whole. */
-function fields(path: readonly (string | number)[], indent: number): string[] {
-  return Object.entries(schemaAt(path)?.properties ?? {}).map(([key, node]) => {
-    const { description = "", enum: choices } = resolved(node);
-    return `${" ".repeat(indent)}${key}:  # ${choices ? `${choices.join(", ")}. ` : ""}${description}`;
-  });
-}
+const fields = (path: readonly (string | number)[], indent: number): string[] =>
+  Object.entries(schemaAt(path)?.properties ?? {}).map(
+    ([key, node]) => `${" ".repeat(indent)}${blank(key, resolved(node))}`,
+  );
 
 /** The same as an entry of a list. */
 const entry = (path: readonly (string | number)[], indent: number): string[] =>

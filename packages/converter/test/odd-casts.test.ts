@@ -295,6 +295,40 @@ describe("levels without times", () => {
     expect(() => processCast(processCast(averaged, defaultSettings), defaultSettings)).toThrow(RangeError));
 });
 
+describe("an inversion between layers", () => {
+  const { cast: stable } = inventCast();
+  const values = (name: string) => stable.columns.get(name)!.values;
+  const pressure = values("pressure");
+  // three metres of water about a unit fresher, hence lighter, than the water above
+  const upset = castOf(
+    {
+      pressure,
+      temperature: values("temperature"),
+      conductivity: values("conductivity").map((C, k) =>
+        pressure[k]! > 14 && pressure[k]! < 17 ? C - 1.5 : C,
+      ),
+    },
+    stable.elapsed,
+  );
+  const cast = process(upset);
+  const layers = layerMeans(cast, { width: 1, coordinate: "pressure", direction: "down" });
+
+  test("makes salinity and what is computed from it questionable in the layers on both sides", () => {
+    for (const name of ["salinity", "density", "sound_speed"]) {
+      const layer = (centre: number) => layers.columns.get(name)!.flags[layers.centres.indexOf(centre)];
+      expect([13, 14].map(layer), name).toContain(3);
+      expect(layer(5), name).toBe(1);
+      expect(layer(18), name).toBe(1);
+    }
+    expect(layers.columns.get("temperature")!.flags.every((flag) => flag === 1)).toBe(true);
+  });
+
+  test("empties no layer", () => {
+    const salinity = layers.columns.get("salinity")!;
+    expect([...salinity.count].every((count) => count > 0)).toBe(true);
+  });
+});
+
 describe("presets", () => {
   test.each(["shelf", "estuary", "fresh", "ocean"] as const)(
     "%s runs every test that it requires",

@@ -83,15 +83,23 @@ export function findBlocks(lines: readonly string[], layout: RowLayout, lastLine
 function classify(line: string, layout: RowLayout, inTable: boolean): "row" | "damaged" | "other" {
   if (line.length > 20_000) return "other";
   const cells = splitCells(line, layout.delimiter, layout.edges);
+  if (inTable && isBroken(line, cells)) return "damaged";
   const right = cells.length === layout.width || (cells.length === layout.width + 1 && cells.at(-1) === "");
   if (right && (isRowLike(cells, inTable) || (inTable && isAllMissing(cells)))) return "row";
   if (!inTable) return "other";
-  if (right && cells.some((cell) => cell.includes("\0"))) return "damaged";
   // cells of the table, only fewer or more of them
   const numbers = cells.filter((cell) => ["number", "comma number"].includes(kindOfCell(cell))).length;
   const texts = cells.filter((cell) => kindOfCell(cell) === "text").length;
-  if (cells.length !== layout.width && numbers > 0 && texts <= (cells.length > 2 ? 1 : 0)) return "damaged";
-  return line.includes("\0") && numbers > 0 ? "damaged" : "other";
+  return cells.length !== layout.width && numbers > 0 && texts <= (cells.length > 2 ? 1 : 0)
+    ? "damaged"
+    : "other";
+}
+
+/** NUL bytes among numbers, or a quote that opens a cell and never closes. */
+function isBroken(line: string, cells: readonly string[]): boolean {
+  if (line.includes("\0")) return /\d/.test(line);
+  if (!line.includes('"')) return false;
+  return line.split('"').length % 2 === 0 && cells.some((cell) => /^"[^"]*$/.test(cell) && /\d/.test(cell));
 }
 
 /** Single lines of numbers among the header are no table when a longer one exists. */

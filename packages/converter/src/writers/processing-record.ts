@@ -40,8 +40,7 @@ export function processingRecord(
 export const processingText = (record: ProcessingDocument): string => `${JSON.stringify(record, null, 2)}\n`;
 
 function processedCast(cast: Cast, layers: LayerMeans | undefined): ProcessedCast {
-  const pressure = cast.columns.get("pressure");
-  const deepest = deepestRow(pressure);
+  const deepest = deepestOf(cast);
   return {
     id: cast.id,
     fingerprint: castFingerprint(cast),
@@ -53,8 +52,8 @@ function processedCast(cast: Cast, layers: LayerMeans | undefined): ProcessedCas
     },
     pressureOffset: Number.isNaN(cast.pressureOffset) ? null : cast.pressureOffset,
     segments: cast.segments.map(({ kind, firstRow, lastRow }) => ({ kind, firstRow, lastRow })),
-    deepestRow: deepest,
-    maxPressure: deepest === null ? null : pressure!.values[deepest]!,
+    deepestRow: deepest?.row ?? null,
+    maxPressure: deepest?.pressure ?? null,
     steps: [...cast.steps, ...(layers ? [layers.step] : [])].map(
       ({ step, parameters, counts }): Step => ({
         step,
@@ -64,17 +63,6 @@ function processedCast(cast: Cast, layers: LayerMeans | undefined): ProcessedCas
     ),
     flags: Object.fromEntries([...cast.columns].map(([name, column]) => [name, flagCounts(column)])),
   };
-}
-
-/** Row of the largest pressure that is not flagged bad; the first of equals; null if there is none. */
-function deepestRow(pressure: Column | undefined): number | null {
-  let deepest: number | null = null;
-  if (!pressure) return null;
-  for (const [row, value] of pressure.values.entries()) {
-    if (Number.isNaN(value) || pressure.flags[row] === 4) continue;
-    if (deepest === null || value > pressure.values[deepest]!) deepest = row;
-  }
-  return deepest;
 }
 
 function flagCounts({ flags }: Column): FlagCounts {

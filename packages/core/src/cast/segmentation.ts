@@ -230,18 +230,21 @@ function countRows(segments: readonly Segment[]): Record<string, number> {
 }
 
 /**
- * Deepest row and largest sea pressure (dbar) of a cast: as segmentation found them, else of the largest value.
- * Null if the cast has no pressure.
+ * Deepest row and largest sea pressure (dbar) of a cast: as segmentation found them, which no spike or noise of a
+ * single row decides; without segmentation the largest value that is not flagged bad, the first of equals. Null if
+ * there is none.
  */
 export function deepestOf(cast: Cast): { readonly row: number; readonly pressure: number } | null {
   const found = cast.steps.findLast((each) => each.step === step)?.counts;
   if (found?.deepestRow !== undefined && found.maxPressure !== undefined)
     return { row: found.deepestRow, pressure: found.maxPressure };
-  const pressure = valuesOf(cast, "pressure");
+  const pressure = cast.columns.get("pressure");
+  if (pressure === undefined) return null;
+  const { values, flags } = pressure;
   let row = -1;
-  for (let k = 0; k < (pressure?.length ?? 0); k++)
-    if (row < 0 ? !Number.isNaN(pressure![k]!) : pressure![k]! > pressure![row]!) row = k;
-  return row < 0 ? null : { row, pressure: pressure![row]! };
+  for (let k = 0; k < values.length; k++)
+    if (!Number.isNaN(values[k]!) && flags[k] !== Flag.bad && (row < 0 || values[k]! > values[row]!)) row = k;
+  return row < 0 ? null : { row, pressure: values[row]! };
 }
 
 /** How the cast began, as segmentation found it; null before segmentation or where it was skipped. */

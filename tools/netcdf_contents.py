@@ -21,6 +21,7 @@ TYPES = {1: "byte", 2: "char", 3: "short", 4: "int", 5: "float", 6: "double", 7:
 NUMPY = {"i1": "byte", "S1": "char", "i2": "short", "i4": "int", "f4": "float", "f8": "double", "u1": "ubyte",
          "u2": "ushort", "u4": "uint", "i8": "int64", "u8": "uint64"}
 GLOBAL = -1
+NC_ENUM = 15
 
 
 def number(x):
@@ -35,6 +36,13 @@ def attribute(ncid, varid, holder, name):
     raw = name.encode()
     if C.nc_inq_att(ncid, varid, raw, ctypes.byref(kind), ctypes.byref(length)):
         raise RuntimeError(f"attribute {name} can't be asked for")
+    if kind.value not in TYPES:
+        # an enumeration counts as its base type
+        size, base, fields, form = ctypes.c_size_t(), ctypes.c_int(), ctypes.c_size_t(), ctypes.c_int()
+        C.nc_inq_user_type(ncid, kind, ctypes.create_string_buffer(257), ctypes.byref(size), ctypes.byref(base),
+                           ctypes.byref(fields), ctypes.byref(form))
+        if form.value == NC_ENUM:
+            kind = base
     if kind.value not in TYPES:
         return {"name": name, "type": "other", "value": None}
     if kind.value == 2:

@@ -1,5 +1,8 @@
 import { openDataset, type Source } from "@wherry/netcdf";
+import { csvRules } from "../rules/csv/index.ts";
 import { type CheckContext, findingOf, judgeDataset } from "./check-dataset.ts";
+import { runCsvRules } from "./csv-rule.ts";
+import { readCsvTable } from "./csv-table.ts";
 import type { EditionChoice } from "./edition.ts";
 import { type Counts, countLevels, type Finding, worstFirst } from "./finding.ts";
 import type { RuleSet } from "./rule.ts";
@@ -41,13 +44,14 @@ export const checkedFile = (
 });
 
 /**
- * Judges a file: netCDF of any kind.
+ * Judges a file: netCDF of any kind, or (by its name) CSV with the metadata document handed in.
  *
  * @param source  the file's bytes, or random access to them
  * @returns       the verdict; a file that cannot be read has `format` null and the reason as its only finding
  */
 export async function checkFile(source: Uint8Array | Source, context: FileContext): Promise<CheckedFile> {
   const { path } = context;
+  if (/\.csv$/i.test(path)) return checkCsv(source, context);
   const opened = await openDataset(source);
   if (!opened.ok)
     return checkedFile(
@@ -60,3 +64,17 @@ export async function checkFile(source: Uint8Array | Source, context: FileContex
 }
 
 const formatOf = (kind: string): string => (kind.startsWith("netCDF") ? kind : `netCDF ${kind}`);
+
+async function checkCsv(source: Uint8Array | Source, context: FileContext): Promise<CheckedFile> {
+  const { path, metadata = null, ruleSets } = context;
+  const bytes = source instanceof Uint8Array ? source : await source.read(0, source.size);
+  if (bytes.length === 0 || bytes.includes(0)) {
+    const message = bytes.length === 0 ? "the file is empty" : "the file holds bytes that are no text";
+    const problem = { code: "csv/no-text", message, where: {}, remedy: "Check that this is the right file." };
+    return checkedFile(path, null, [findingOf(problem, path)]);
+  }
+  if (ruleSets?.includes("csv") === false) return checkedFile(path, "CSV", [], []);
+  const findings = await runCsvRules(csvRules, readCsvTable(bytes, metadata, path));
+  const placed = findings.map((finding) => ({ ...finding, where: { file: path, ...finding.where } }));
+  return checkedFile(path, "CSV", placed, ["csv"]);
+}

@@ -50,8 +50,8 @@ export interface FailingExample<Key extends string> extends Example {
   readonly level?: Level;
 }
 
-/** One requirement: what is looked for, how it is said, what to do, and the examples that are its tests. */
-export interface Rule<Key extends string = string> {
+/** A requirement in words: what is asked, why, where it stands, what to do. */
+export interface RuleText<Key extends string = string> {
   /** "<set>/<subject>-<requirement>", never used again for something else. */
   readonly id: string;
   readonly status: "stable" | "retired";
@@ -69,6 +69,10 @@ export interface Rule<Key extends string = string> {
   readonly remedy: string;
   /** `{variable}`, `{attribute}`, `{dimension}`, `{found}`, `{expected}` and the words of `fill` are filled in. */
   readonly messages: Readonly<Record<Key, string>>;
+}
+
+/** One requirement on a netCDF data set, with the examples that are its tests. */
+export interface Rule<Key extends string = string> extends RuleText<Key> {
   readonly passing: readonly (string | Example)[];
   readonly failing: readonly FailingExample<Key>[];
   check(dataset: DatasetView, report: Report<Key>): void | Promise<void>;
@@ -78,20 +82,21 @@ export interface Rule<Key extends string = string> {
 export const defineRule = <const Key extends string>(rule: Rule<Key>): Rule => rule as unknown as Rule;
 
 /** The rule's set: the part of its id before the slash. */
-export const setOf = (rule: Rule): RuleSet => rule.id.slice(0, rule.id.indexOf("/"));
+export const setOf = (rule: RuleText): RuleSet => rule.id.slice(0, rule.id.indexOf("/"));
 
-export function holdsIn(rule: Rule, edition: Edition): boolean {
-  const { since, until } = rule.editions ?? {};
+export function holdsIn(rule: RuleText, edition: Edition): boolean {
+  // other documents have editions of their own
+  const { since, until } = setOf(rule) === "cf" ? (rule.editions ?? {}) : {};
   return (since === undefined || atLeast(edition, since)) && (until === undefined || atMost(edition, until));
 }
 
-export function levelIn(rule: Rule, edition: Edition): Level {
+export function levelIn(rule: RuleText, edition: Edition): Level {
   const older = rule.editions?.levels?.find(({ until }) => atMost(edition, until));
   return older?.level ?? rule.level;
 }
 
 /** The citation for a file judged by this edition: only CF rules follow the edition. */
-export function citationIn(rule: Rule, edition: Edition): Citation {
+export function citationIn(rule: RuleText, edition: Edition): Citation {
   if (setOf(rule) !== "cf") return rule.citation;
   const older = rule.editions?.clauses?.find(({ until }) => atMost(edition, until));
   const cited = atLeast(edition, OLDEST_READ) ? edition : OLDEST_READ;

@@ -1,7 +1,8 @@
 import type { Place } from "@wherry/core";
 import type { DatasetView } from "./dataset-view.ts";
+import type { Edition } from "./edition.ts";
 import type { Finding, Plain } from "./finding.ts";
-import { citationIn, type Detail, holdsIn, levelIn, type Rule } from "./rule.ts";
+import { citationIn, type Detail, holdsIn, levelIn, type Report, type Rule, type RuleText } from "./rule.ts";
 
 const PLACES_SHOWN = 3;
 
@@ -42,10 +43,14 @@ interface Draft {
   readonly places: number[];
 }
 
-/** Runs one rule: one finding per message and place, however often it was reported there. */
-export async function runRule(rule: Rule, view: DatasetView): Promise<Finding[]> {
+/** Runs one check of a rule: one finding per message and place, however often it was reported there. */
+export async function gather(
+  rule: RuleText,
+  edition: Edition,
+  check: (report: Report<string>) => void | Promise<void>,
+): Promise<Finding[]> {
   const drafts = new Map<string, Draft>();
-  await rule.check(view, (where, key, detail = {}) => {
+  await check((where, key, detail = {}) => {
     const { variable, attribute, dimension } = where;
     const at = JSON.stringify([key, variable, attribute, dimension]);
     const count = detail.count ?? Math.max(1, detail.places?.length ?? 0);
@@ -57,18 +62,18 @@ export async function runRule(rule: Rule, view: DatasetView): Promise<Finding[]>
       known.places.push(...places.slice(0, PLACES_SHOWN - known.places.length));
     }
   });
-  return [...drafts.values()].map((draft) => toFinding(rule, view, draft));
+  return [...drafts.values()].map((draft) => toFinding(rule, edition, draft));
 }
 
-function toFinding(rule: Rule, view: DatasetView, { where, key, detail, count, places }: Draft): Finding {
+function toFinding(rule: RuleText, edition: Edition, { where, key, detail, count, places }: Draft): Finding {
   const text = rule.messages[key];
   if (text === undefined) throw new TypeError(`rule ${rule.id} has no message ${key}`);
   const [first] = places;
   return {
     rule: rule.id,
-    level: detail.level ?? levelIn(rule, view.edition),
+    level: detail.level ?? levelIn(rule, edition),
     basis: rule.basis,
-    citation: citationIn(rule, view.edition),
+    citation: citationIn(rule, edition),
     where: { ...where, ...(first === undefined ? {} : { index: first }) },
     key,
     message: fillMessage(text, where, detail) + placesInWords(count, places),
@@ -85,9 +90,8 @@ function toFinding(rule: Rule, view: DatasetView, { where, key, detail, count, p
 export async function runRules(rules: readonly Rule[], view: DatasetView): Promise<Finding[]> {
   const findings: Finding[] = [];
   for (const rule of rules) {
-    if (rule.status === "retired") continue;
-    if (rule.id.startsWith("cf/") && !holdsIn(rule, view.edition)) continue;
-    findings.push(...(await runRule(rule, view)));
+    if (rule.status === "retired" || !holdsIn(rule, view.edition)) continue;
+    findings.push(...(await gather(rule, view.edition, (report) => rule.check(view, report))));
   }
   return findings;
 }

@@ -1,19 +1,28 @@
-import { fail, type Result, succeed } from "@wherry/core";
+import { fail, nearestNames, type Result, succeed } from "@wherry/core";
+import type { CsvExample, CsvRule } from "../engine/csv-rule.ts";
 import { allRules } from "../engine/registry.ts";
-import type { Rule } from "../engine/rule.ts";
-import { nearest } from "../engine/vocabulary.ts";
+import type { Example, Rule, RuleText } from "../engine/rule.ts";
 import { csvRules } from "../rules/csv/index.ts";
 import { citationInWords, placeInWords } from "./check-text.ts";
 import { wrap } from "./lines.ts";
 
-const BASIS: Readonly<Record<Rule["basis"], string>> = {
+const BASIS: Readonly<Record<RuleText["basis"], string>> = {
   clause: "The source says it.",
   reading: "This is our reading of the source.",
   house: "This is a rule of our own.",
 };
 
-const cdlOf = (example: Rule["passing"][number]): string =>
-  typeof example === "string" ? example : example.cdl;
+type AnyRule = Rule | CsvRule;
+
+/** An example as text: CDL, or a table and its metadata. */
+function exampleText(example: string | Example | CsvExample): string {
+  if (typeof example === "string") return example;
+  if ("cdl" in example) return example.cdl;
+  return example.metadata === null
+    ? example.csv
+    : `${example.csv}
+${example.metadata}`;
+}
 
 const indent = (text: string): string[] =>
   text
@@ -22,7 +31,7 @@ const indent = (text: string): string[] =>
     .map((line) => `    ${line.trim()}`);
 
 /** In which editions a rule holds and with which level, where that is not always the same. */
-function editionsOf({ editions, level }: Rule): string[] {
+function editionsOf({ editions, level }: RuleText): string[] {
   if (editions === undefined) return [];
   const { since, until, levels = [] } = editions;
   const from = since === undefined ? "all editions" : `CF ${since} and later`;
@@ -35,7 +44,7 @@ function editionsOf({ editions, level }: Rule): string[] {
 }
 
 /** A rule in plain words: what, why, where it stands, what to do, an example that passes and one that fails. */
-export function ruleText(rule: Rule): string {
+export function ruleText(rule: AnyRule): string {
   const { id, title, why, remedy, level, basis, citation, passing, failing, messages } = rule;
   const [good] = passing;
   const [bad] = failing;
@@ -53,12 +62,12 @@ export function ruleText(rule: Rule): string {
     ...wrap(`${citationInWords(citation)}. ${BASIS[basis]}`, "  Source: ", "       "),
     ...editionsOf(rule),
     "",
-    ...(good === undefined ? [] : ["  This passes:", ...indent(cdlOf(good)), ""]),
+    ...(good === undefined ? [] : ["  This passes:", ...indent(exampleText(good)), ""]),
     ...(bad === undefined
       ? []
       : [
           `  This does not (at ${placeInWords(bad.where)}: ${(messages[bad.message] ?? "").replace(/\{(\w+)\}/g, "<$1>")}):`,
-          ...indent(bad.cdl),
+          ...indent(exampleText(bad)),
           "",
         ]),
   ].join("\n");
@@ -71,13 +80,13 @@ export function ruleText(rule: Rule): string {
  * @returns     the text, or rule/unknown with the ids that are nearest in spelling or that hold the words
  */
 export function explainRule(id: string, more: readonly Rule[] = []): Result<string> {
-  const rules = [...allRules, ...csvRules, ...more];
+  const rules: readonly AnyRule[] = [...allRules, ...csvRules, ...more];
   const rule = rules.find((each) => each.id === id.trim().toLowerCase());
   if (rule !== undefined) return succeed(ruleText(rule));
   const ids = rules.map((each) => each.id);
   const word = id.trim().toLowerCase().replaceAll("_", "-");
   const holding = ids.filter((each) => word.length > 2 && each.includes(word));
-  const near = [...new Set([...nearest(word, ids, 3), ...holding])].slice(0, 3);
+  const near = [...new Set([...nearestNames(word, ids), ...holding])].slice(0, 3);
   return fail({
     code: "rule/unknown",
     message: `There is no rule ${id}.`,

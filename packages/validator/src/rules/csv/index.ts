@@ -1,3 +1,10 @@
-import type { Rule } from "../../engine/rule.ts";
+import type { CsvRule } from "../../engine/csv-rule.ts";
+import { csvEncoding } from "./encoding.ts";
+import { csvHeader } from "./header.ts";
+import { csvKey } from "./key.ts";
+import { csvMetadata } from "./metadata.ts";
+import { csvText } from "./text.ts";
+import { csvValues } from "./values.ts";
 
-export const csvRules: readonly Rule[] = [];
+/** Rules of CSV with metadata (CSV on the Web). */
+export const csvRules: readonly CsvRule[] = [csvEncoding, csvHeader, csvKey, csvMetadata, csvText, csvValues];

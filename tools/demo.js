@@ -23,7 +23,11 @@ function expectStatus(what, status, expected) {
   process.exit(1);
 }
 
-expectStatus("convert", wherry("convert", survey, "--sheet", join(survey, "survey.yaml"), "--out", out, "--force"), 1);
+expectStatus(
+  "convert",
+  wherry("convert", survey, "--sheet", join(survey, "survey.yaml"), "--out", out, "--force"),
+  1,
+);
 console.log("\nStatus 1 is right here: one demo cast was cut off by a dead battery, and that is a finding.");
 expectStatus("check", wherry("check", out, "--fail-on", "warning"), 0);
 
@@ -34,7 +38,9 @@ if (!existsSync(join(root, out))) {
 console.log(`\nWritten to ${out}/:`);
 for (const name of readdirSync(join(root, out)).sort()) {
   const stats = statSync(join(root, out, name));
-  console.log(stats.isDirectory() ? `  ${name}/` : `  ${name.padEnd(44)} ${String(stats.size).padStart(9)} bytes`);
+  console.log(
+    stats.isDirectory() ? `  ${name}/` : `  ${name.padEnd(44)} ${String(stats.size).padStart(9)} bytes`,
+  );
 }
 console.log(`
 Open first:

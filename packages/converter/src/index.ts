@@ -1,15 +1,21 @@
 export * from "./recipe/process-cast.ts";
 export * from "./recipe/read-recipe.ts";
-export * from "./recipe/settings-from-sheet.ts";
 export * from "./recipe/settings.ts";
+export * from "./recipe/settings-from-sheet.ts";
 export { type CompletedSheet, completeSheet, mintIds } from "./sheet/cast-ids.ts";
 export * from "./sheet/check-sheet.ts";
 export * from "./sheet/complete-sheet-text.ts";
 export * from "./sheet/read-sheet.ts";
 export * from "./sheet/write-sheet.ts";
-export { type LookCast, type LookColumn, type LookDocument, type LookFile, lookDocument } from "./understand/report/look-document.ts";
+export {
+  type LookCast,
+  type LookColumn,
+  type LookDocument,
+  type LookFile,
+  lookDocument,
+} from "./understand/report/look-document.ts";
 export { lookText } from "./understand/report/look-text.ts";
-export { concernsAnswers, understandFile, type UnderstandContext } from "./understand/understand-file.ts";
+export { concernsAnswers, type UnderstandContext, understandFile } from "./understand/understand-file.ts";
 export * from "./writers/binned-dataset.ts";
 export * from "./writers/csv-product.ts";
 export { type Equipment, equipmentOf, instrumentOf, platformOf } from "./writers/equipment.ts";

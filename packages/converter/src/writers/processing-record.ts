@@ -1,5 +1,5 @@
 import type { FlagCounts, ProcessedCast, ProcessingDocument, Step } from "@wherry/contracts";
-import type { Cast, Column, LayerMeans } from "@wherry/core";
+import { type Cast, type Column, deepestOf, type LayerMeans } from "@wherry/core";
 import { castFingerprint } from "./fingerprint.ts";
 import { inTimeOrder } from "./writing-words.ts";
 

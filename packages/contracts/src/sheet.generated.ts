@@ -51,7 +51,7 @@ export interface SurveySheet {
  */
 export interface SurveyIdentity {
   /**
-   * Short name of the data set; the names of all files written begin with it. Unique within the naming authority.
+   * Short name of the data set in letters, digits, points, underscores and hyphens; the names of all files written begin with it. Unique within the naming authority.
    */
   id: string;
   /**
@@ -202,7 +202,7 @@ export interface Contributor {
 }
 export interface Platform {
   /**
-   * Short name by which casts of this sheet refer to it.
+   * Short name without blanks, by which casts of this sheet refer to it.
    */
   id?: string;
   /**
@@ -228,7 +228,7 @@ export interface Platform {
 }
 export interface Instrument {
   /**
-   * Short name by which casts of this sheet refer to it.
+   * Short name without blanks, by which casts of this sheet refer to it.
    */
   id?: string;
   /**
@@ -341,7 +341,7 @@ export interface Answer {
 }
 export interface ListedCast {
   /**
-   * Name of the cast for good, unique in the survey.
+   * Name of the cast for good, unique in the survey, in letters, digits, points, underscores and hyphens.
    */
   id: string;
   /**

@@ -49,7 +49,7 @@ test.each([
   {
     name: "required key without a value",
     text: survey("casts:", "  - id:", "    file: a.csv"),
-    want: 'sheet/missing-key 5:5 casts[1] lacks "id" | Add id: name of the cast for good, unique in the survey.',
+    want: 'sheet/missing-key 5:5 casts[1] lacks "id" | Add id: name of the cast for good, unique in the survey, in letters, digits, points, underscores and hyphens.',
   },
   {
     name: "word outside a list",
@@ -84,7 +84,7 @@ test.each([
   {
     name: "id with a blank",
     text: "version: 1\nsurvey:\n  id: my survey\n",
-    want: 'sheet/value 3:7 survey.id is "my survey" | Expected: short name of the data set; the names of all files written begin with it. Unique within the naming authority',
+    want: 'sheet/value 3:7 survey.id is "my survey" | Expected: short name of the data set in letters, digits, points, underscores and hyphens; the names of all files written begin with it. Unique within the naming authority',
   },
   {
     name: "cast id given twice, but for case",

@@ -1,4 +1,5 @@
-import { type Cast, type Column, printedResolution } from "@wherry/core";
+import type { Cast, Column } from "@wherry/core";
+import { printedStep } from "./printed-step.ts";
 import { orderOf, type Quantity, quantityOf } from "./quantities.ts";
 import { fitsFloat, type Real } from "./storage.ts";
 
@@ -88,7 +89,7 @@ function freeName({ name }: Quantity, taken: Set<string>): string {
 function typeOf({ divisor }: Quantity, columns: readonly (Column | null)[]): Real {
   const fits = columns.every((column) => {
     if (column === null) return true;
-    const step = printedResolution(column) / divisor;
+    const step = printedStep(column) / divisor;
     return fitsFloat(inProductUnits(column.values, divisor), step);
   });
   return fits ? "float" : "double";

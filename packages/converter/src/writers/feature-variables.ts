@@ -2,6 +2,7 @@ import { type Cast, type Position, positionFlags, presets, timeFlag } from "@whe
 import { type MemoryDimension, type MemoryVariable, numberAttribute } from "@wherry/netcdf";
 import type { Equipment } from "./equipment.ts";
 import { flagVariable } from "./flag-variables.ts";
+import { printedStep } from "./printed-step.ts";
 import { attributes, BYTE_FILL, charData, fillAttribute, fitsFloat, store, wholeNumbers } from "./storage.ts";
 import type { WritingContext } from "./writing-context.ts";
 
@@ -267,8 +268,12 @@ function satelliteVariables(casts: readonly Cast[], dimensions: readonly string[
 
 function offsetVariable(casts: readonly Cast[], dimensions: readonly string[]): MemoryVariable[] {
   const offsets = Float64Array.from(casts, ({ pressureOffset }) => pressureOffset);
-  // a thousandth of a dbar is the finest step that pressures are printed in
-  const stored = store(offsets, fitsFloat(offsets, 1e-4) ? "float" : "double");
+  // the printed pressure is the stored one and the offset together
+  const steps = Float64Array.from(casts, ({ columns }) => {
+    const pressure = columns.get("pressure");
+    return pressure?.source ? printedStep(pressure) : Number.NaN;
+  });
+  const stored = store(offsets, fitsFloat(offsets, steps) ? "float" : "double");
   if (stored.range === null) return [];
   return [
     {

@@ -13,11 +13,14 @@ export interface Stored {
   readonly range: readonly [number, number] | null;
 }
 
-/** Share of a printed step by which storing may move a value; the other half of the step is left to offsets. */
-const ALLOWED_SHARE = 0.2;
+/**
+ * Share of a printed step that one rounding may take. There are up to four on the way back to the printed number:
+ * of the value and of an offset subtracted from it, in the file and once more in the shortest text of the CSV.
+ */
+const ALLOWED_SHARE = 0.12;
 
 /**
- * Whether single precision keeps every value at its printed precision.
+ * Whether single precision keeps every value at its printed precision, in the file and as text.
  *
  * @param values NaN where missing
  * @param step   printed step in the unit of the values, one for all or one per value; NaN (computed values)
@@ -25,15 +28,19 @@ const ALLOWED_SHARE = 0.2;
  */
 export function fitsFloat(values: Float64Array, step: number | Float64Array): boolean {
   for (let k = 0; k < values.length; k++) {
-    const value = values[k]!;
+    const value = Math.abs(values[k]!);
+    if (value <= Number.MAX_VALUE && value > LARGEST_FLOAT) return false;
     const allowed = ALLOWED_SHARE * (typeof step === "number" ? step : step[k]!);
-    const stored = Math.fround(value);
-    if (Math.abs(value) !== Number.POSITIVE_INFINITY && !Number.isFinite(stored) && !Number.isNaN(value))
-      return false;
-    if (Math.abs(stored - value) > allowed) return false;
+    // the spacing of single-precision numbers near a value is at most 2^-23 of it, the error half of that
+    if (value * 2 ** -24 > allowed && halfSpacing(value) > allowed) return false;
   }
   return true;
 }
+
+const LARGEST_FLOAT = (2 - 2 ** -23) * 2 ** 127;
+
+/** Half the distance of neighbouring single-precision numbers near a value above 0. */
+const halfSpacing = (value: number): number => 2 ** (Math.max(Math.floor(Math.log2(value)), -126) - 24);
 
 /** Fill values tried in turn, so that none is ever equal to a value that was measured. */
 const FILLS = [-9999, -99999, 9.969209968386869e36] as const;

@@ -1,4 +1,5 @@
 const SIGNATURE = 0x4c4f4347; // "GCOL", read as a little-endian number
+const FIRST_LETTER = SIGNATURE & 0xff;
 const VERSION_1 = 1;
 const HEADER = 16;
 
@@ -11,9 +12,10 @@ const HEADER = 16;
  */
 export function strikeOutBrokenHeaps(bytes: Uint8Array): void {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  // collections are aligned to 8 bytes
-  for (let at = 0; at + HEADER <= bytes.length; at += 8)
-    if (view.getUint32(at, true) === SIGNATURE && !addsUp(view, at)) view.setUint32(at, 0, true);
+  // collections stand at any address
+  for (let at = bytes.indexOf(FIRST_LETTER); at >= 0; at = bytes.indexOf(FIRST_LETTER, at + 1))
+    if (at + HEADER <= bytes.length && view.getUint32(at, true) === SIGNATURE && !addsUp(view, at))
+      view.setUint32(at, 0, true);
 }
 
 function addsUp(view: DataView, at: number): boolean {

@@ -1,14 +1,17 @@
+export { default as ctdRules } from "../rules/ctd.json" with { type: "json" };
 export { default as answersSchema } from "../schemas/answers.schema.json" with { type: "json" };
 export { default as checkSchema } from "../schemas/check.schema.json" with { type: "json" };
 export { default as lookSchema } from "../schemas/look.schema.json" with { type: "json" };
 export { default as processingSchema } from "../schemas/processing.schema.json" with { type: "json" };
 export { default as recipeSchema } from "../schemas/recipe.schema.json" with { type: "json" };
+export { default as ruleDocumentSchema } from "../schemas/rule-document.schema.json" with { type: "json" };
 export { default as sheetSchema } from "../schemas/sheet.schema.json" with { type: "json" };
 export type { Answers, NotedAnswer } from "./answers.generated.ts";
 export type { CheckedFile, CheckOutput, PlaceOfAFinding, ReportedFinding } from "./check.generated.ts";
 export type { LookedAtCast, LookedAtColumn, LookedAtFile, LookOutput } from "./look.generated.ts";
 export type { FlagCounts, ProcessedCast, ProcessingDocument, Step } from "./processing.generated.ts";
 export type { ProcessingRecipe } from "./recipe.generated.ts";
+export type { DocumentRule, RuleDocument } from "./rule-document.generated.ts";
 export type {
   Contributor,
   Instrument,

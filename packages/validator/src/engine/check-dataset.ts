@@ -30,7 +30,7 @@ export interface CheckedDataset {
   readonly findings: readonly Finding[];
 }
 
-const NETCDF_SETS: readonly RuleSet[] = ["cf", "acdd"];
+const NETCDF_SETS: readonly RuleSet[] = [...new Set(allRules.map(setOf))];
 
 /** A fault of the file itself, found by the reader of the format. */
 export function findingOf(problem: Problem, path: string): Finding {

@@ -2,14 +2,13 @@ import { readFile, stat } from "node:fs/promises";
 import { extname } from "node:path";
 import { fail, nearestNames, type Problem, type Result, succeed } from "@wherry/core";
 import {
-  allRules,
   type CheckedFile,
   checkFile,
   EDITIONS,
   type FileContext,
   isEdition,
   type RuleSet,
-  setOf,
+  ruleSetNames,
 } from "@wherry/validator";
 import { openFileSource } from "./file-source.ts";
 import { findFiles } from "./input-files.ts";
@@ -101,7 +100,7 @@ function wrongChoices({ edition, rules = [] }: CheckOptions): Problem[] {
       where: {},
       remedy: `Choose from ${EDITIONS.join(", ")}.`,
     });
-  const sets = [...new Set(allRules.map(setOf))];
+  const sets = ruleSetNames;
   for (const name of rules) {
     if (sets.includes(name)) continue;
     const [near] = nearestNames(name, sets, 1);

@@ -10,3 +10,4 @@ export { tryExamples } from "./engine/rule-tester.ts";
 export * from "./reports/check-document.ts";
 export * from "./reports/check-text.ts";
 export * from "./reports/explain-rule.ts";
+export * from "./reports/rule-reference-page.ts";

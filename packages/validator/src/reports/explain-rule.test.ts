@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { allRules } from "../engine/registry.ts";
 import { explainRule } from "./explain-rule.ts";
+import { ruleReferencePage } from "./rule-reference-page.ts";
 
 test.each(allRules.map(({ id, why, citation }) => ({ id, why, citation })))(
   "$id is explained",
@@ -24,4 +25,13 @@ test.each([
   const explained = explainRule(id);
   expect(explained.ok).toBe(false);
   if (!explained.ok) expect(explained.problems[0].remedy).toContain(offered);
+});
+
+test("the reference page holds what the rule says of itself", () => {
+  const rule = allRules.find(({ id }) => id === "cf/names")!;
+  const page = ruleReferencePage(rule);
+  expect(page).toContain("# cf/names");
+  expect(page).toContain("| level | error until 1.7, then warning |");
+  expect(page).toContain("CF Conventions 1.13, section 2.3 (the source says it)");
+  expect(page.match(/```cdl/g)).toHaveLength(rule.passing.length + rule.failing.length);
 });

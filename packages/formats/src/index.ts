@@ -1,3 +1,4 @@
+export { type CfDsgContext, readCfDsg } from "./cf-dsg/read-cf-dsg.ts";
 export * from "./understood.ts";
 export { readWhpExchange, type TimeRole } from "./whp-exchange/read-whp-exchange.ts";
 export { iodeFromWoceCtd, WOCE_CTD, WOCE_CTD_FLAGS } from "./whp-exchange/woce-flags.ts";

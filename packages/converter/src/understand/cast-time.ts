@@ -1,10 +1,11 @@
 import type { Evidence } from "@wherry/core";
-import { type Moment, secondsOf } from "./clock.ts";
+import { secondsOf } from "./clock.ts";
 import { evidence, type FileFacts, type KnownZone, settleZone } from "./file-facts.ts";
-import type { RawCast, RawColumn } from "./raw-cast.ts";
-import { type RowTimes, rowTimesOf } from "./row-times.ts";
-import { type HeaderMoment, headerMoments, oneDay, zoneFacts } from "./time-facts.ts";
-import { toInteger } from "./zone.ts";
+import { type Picked, pickMoments } from "./header-pick.ts";
+import type { RawCast } from "./raw-cast.ts";
+import { type ClockRows, readRowClock, relativeTimes } from "./row-clock.ts";
+import { headerMoments, oneDay, zoneFacts } from "./time-facts.ts";
+import { readUtc, writeUtc } from "./utc-text.ts";
 
 /** When a cast was made. */
 export interface CastTime {
@@ -21,12 +22,6 @@ export interface CastTime {
   readonly unreadRows: readonly number[];
 }
 
-interface Picked {
-  readonly date: HeaderMoment | null;
-  readonly clock: HeaderMoment | null;
-}
-
-const SECONDS = { s: 1, ms: 0.001, min: 60, h: 3600, day: 86_400 } as const;
 const TOLERANCE = 120;
 
 /** Times of a cast from its rows, its header, or both. Asks for zone, order, date or unit where they are open. */
@@ -35,10 +30,10 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
   const place = (line?: number | null) => (line == null ? { file: facts.path } : { file: facts.path, line });
   const own = headerMoments(cast.own);
   const moments = own.some(({ role }) => role !== "end") ? own : [...own, ...headerMoments(cast.shared)];
-  const start = pick(moments, "start");
-  const end = pick(moments, "end");
+  const start = pickMoments(moments, "start");
+  const end = pickMoments(moments, "end");
   const timeColumns = new Map<string, "absolute" | "elapsed">();
-  const rows = rowTimes(cast, id, facts, timeColumns);
+  const rows = readRowClock(cast, id, facts, timeColumns);
   const zones = {
     own: zoneFacts(cast.own),
     shared: zoneFacts(cast.shared),
@@ -236,9 +231,9 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
       topic: "time",
       cast: id,
       holds: [id],
-      text: `The header gives the time ${iso(header)}, the first row ${iso(row)}. When did the cast start?`,
+      text: `The header gives the time ${writeUtc(header)}, the first row ${writeUtc(row)}. When did the cast start?`,
       ...(startPick?.clock ? { line: startPick.clock.line.number } : {}),
-      candidates: [iso(row), iso(header)],
+      candidates: [writeUtc(row), writeUtc(header)],
       read: readUtc,
       form: "a time in UTC such as 2024-05-20T09:00:00Z",
     });
@@ -283,161 +278,3 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
 }
 
 const quoted = (headers: readonly string[]) => headers.map((header) => `"${header}"`).join(" and ");
-const iso = (seconds: number) => new Date(Math.round(seconds * 1000)).toISOString().replace(/\.000Z$/, "Z");
-
-/** "2024-05-20T09:00:00Z" or with an offset; a time without a zone is refused. */
-export function readUtc(text: string): number | null {
-  const match =
-    /^(\d{4})-(\d\d)-(\d\d)[T ](\d\d):(\d\d)(?::(\d\d)(?:\.(\d{1,6}))?)?\s*(?:Z|UTC|([+-])(\d\d):?(\d\d))$/.exec(
-      text,
-    );
-  if (!match) return null;
-  const [y = 0, mo = 0, d = 0, h = 0, mi = 0, s = 0] = match
-    .slice(1, 7)
-    .map((part) => toInteger(part ?? "0"));
-  if (mo < 1 || mo > 12 || d < 1 || d > 31 || h > 23 || mi > 59 || s > 60) return null;
-  const fraction = match[7] ? toInteger(match[7]) / 10 ** match[7].length : 0;
-  const offset =
-    (toInteger(match[9] ?? "0") * 60 + toInteger(match[10] ?? "0")) * (match[8] === "-" ? -60 : 60);
-  return secondsOf({ year: y, month: mo, day: d }, h * 3600 + mi * 60 + s + fraction) - offset;
-}
-
-/** Start or end of a cast from the header's dates and times. */
-function pick(moments: readonly HeaderMoment[], wanted: "start" | "end"): Picked | "conflict" | null {
-  const of = (...roles: readonly HeaderMoment["role"][]) =>
-    moments.filter(({ role }) => roles.includes(role));
-  const dated = ({ moment }: HeaderMoment) => moment.dates.length > 0;
-  const clocked = ({ moment }: HeaderMoment) => moment.secondOfDay !== null;
-  const days = [...of("date"), ...of("start", "time"), ...of("bare")].filter(dated);
-  if (wanted === "end") {
-    const clock = of("end").find(clocked);
-    if (!clock) return null;
-    return { clock, date: dated(clock) ? clock : (of("end").find(dated) ?? null) };
-  }
-  for (const role of ["start", "time", "bare"] as const) {
-    const full = of(role).filter((each) => dated(each) && clocked(each));
-    const [first] = full;
-    if (first)
-      return full.some((other) => differs(other.moment, first.moment))
-        ? "conflict"
-        : { date: first, clock: first };
-    const clock = of(role).find(clocked);
-    if (clock && days[0])
-      return days.some((other) => differsInDay(other.moment, days[0]!.moment))
-        ? "conflict"
-        : { date: days[0], clock };
-  }
-  return days[0] ? { date: days[0], clock: null } : null;
-}
-
-const differsInDay = (a: Moment, b: Moment) =>
-  JSON.stringify(a.dates.map((d) => [d.year, d.month, d.day])) !==
-  JSON.stringify(b.dates.map((d) => [d.year, d.month, d.day]));
-const differs = (a: Moment, b: Moment) =>
-  a.secondOfDay !== b.secondOfDay || differsInDay(a, b) || a.zone?.minutes[0] !== b.zone?.minutes[0];
-
-interface ClockRows {
-  readonly kind: "clock";
-  readonly times: RowTimes;
-  readonly headers: readonly string[];
-  readonly headZone: RawColumn["head"]["zone"];
-}
-interface ElapsedRows {
-  readonly kind: "elapsed";
-  readonly seconds: Float64Array;
-  /** "minutes since …" in the head or header. */
-  readonly since: Moment | null;
-}
-
-function rowTimes(
-  cast: RawCast,
-  id: string,
-  facts: FileFacts,
-  timeColumns: Map<string, "absolute" | "elapsed">,
-): ClockRows | ElapsedRows | null {
-  const times = cast.columns.filter(({ meaning }) => meaning.kind === "time");
-  for (const { head } of times) timeColumns.set(head.header, "absolute");
-  const ofForm = (form: string) =>
-    times.filter(({ meaning }) => meaning.kind === "time" && meaning.form === form);
-  // where a file has two clocks, the one in UTC is the one to read
-  const utcFirst = (columns: readonly RawColumn[]) =>
-    columns.find(({ head }) => head.zone?.minutes[0] === 0) ?? columns[0];
-  const datetime = utcFirst(ofForm("datetime"));
-  const date = utcFirst(ofForm("date"));
-  const clock = utcFirst(ofForm("clock"));
-  const elapsed = cast.columns.find(({ meaning }) => meaning.kind === "elapsed");
-  const epoch = cast.columns.find(({ meaning }) => meaning.kind === "epoch");
-  if (elapsed) timeColumns.set(elapsed.head.header, "elapsed");
-  if (epoch) timeColumns.set(epoch.head.header, "absolute");
-  if (datetime?.moments)
-    return {
-      kind: "clock",
-      times: rowTimesOf(datetime.moments, null, facts.orders),
-      headers: [datetime.head.header],
-      headZone: datetime.head.zone,
-    };
-  if (clock?.moments) {
-    const read = rowTimesOf(clock.moments, date?.moments ?? null, facts.orders);
-    const columns = date ? [date, clock] : [clock];
-    return {
-      kind: "clock",
-      times: read,
-      headers: columns.map(({ head }) => head.header),
-      headZone: clock.head.zone ?? date?.head.zone ?? null,
-    };
-  }
-  if (epoch?.numbers && epoch.meaning.kind === "epoch") {
-    const scale = SECONDS[epoch.meaning.unit];
-    const local = Float64Array.from(epoch.numbers.values, (value) => value * scale);
-    const read: RowTimes = { local, dated: true, offset: 0, unread: [], ambiguousZone: null };
-    return { kind: "clock", times: read, headers: [epoch.head.header], headZone: null };
-  }
-  if (!elapsed) return null;
-  return elapsedRows(cast, id, elapsed, facts);
-}
-
-/** Times whose differences hold while the order of day and month is open: within a day every order gives the same. */
-function relativeTimes(cast: RawCast, facts: FileFacts): RowTimes | null {
-  const column = cast.columns.find(({ meaning }) => meaning.kind === "time" && meaning.form === "datetime");
-  const order = column?.moments?.find((moment) => moment !== null)?.dates[0]?.order;
-  if (!column?.moments || !order || facts.orders?.size !== 0) return null;
-  const read = rowTimesOf(column.moments, null, new Set([order]));
-  const days = new Set(
-    read.local.filter((value) => !Number.isNaN(value)).map((value) => Math.floor(value / 86_400)),
-  );
-  return days.size === 1 ? read : null;
-}
-
-function elapsedRows(cast: RawCast, id: string, column: RawColumn, facts: FileFacts): ElapsedRows | null {
-  if (column.meaning.kind !== "elapsed") return null;
-  const since = sinceOf(cast);
-  let unit = column.meaning.unit;
-  if (unit === null) {
-    unit =
-      facts.inquiry.settle({
-        topic: "units",
-        column: column.head.header,
-        holds: [id],
-        text: `"${column.head.header}" holds plain numbers. Are they seconds, minutes or hours since the start?`,
-        ...(cast.headLine === null ? {} : { line: cast.headLine }),
-        candidates: ["s", "min", "h"],
-        read: (value) => (value === "s" || value === "min" || value === "h" ? value : null),
-        form: "s, min or h",
-      })?.value ?? null;
-    if (unit === null) return null;
-  }
-  const scale = SECONDS[unit];
-  const seconds = column.numbers
-    ? Float64Array.from(column.numbers.values, (value) => (unit === "ms" ? value / 1000 : value * scale))
-    : (rowTimesOf(column.moments ?? [], null, null).local as Float64Array);
-  return { kind: "elapsed", seconds, since };
-}
-
-/** A moment after "since" in a header line. */
-function sinceOf(cast: RawCast): Moment | null {
-  for (const { moment, line } of headerMoments([...cast.own, ...cast.shared])) {
-    const before = line.text.slice(0, moment.start);
-    if (/\b(?:since|seit|depuis|desde|sedan|siden|sinds|da)\s*$/i.test(before) && moment.zone) return moment;
-  }
-  return null;
-}

@@ -1,5 +1,5 @@
 import { convertUnits, practicalSalinity } from "@wherry/core";
-import type { ColumnContext, Note, Settled } from "./build-columns.ts";
+import type { ColumnContext, Note, Settled } from "./column-context.ts";
 import { oneOf } from "./inquiry.ts";
 import { medianOf } from "./number-column.ts";
 import type { RawCast } from "./raw-cast.ts";

@@ -239,8 +239,15 @@ function fileFacts(
   const letterO = meaningOfO(lines, heads);
   const moments: Moment[] = headerMoments(lines).map(({ moment }) => moment);
   for (const cast of casts) {
-    for (const column of cast.columns)
-      for (const moment of column.moments ?? []) if (moment) moments.push(moment);
+    for (const column of cast.columns) {
+      // rows of one day share their dates
+      let last: Moment["dates"] | null = null;
+      for (const moment of column.moments ?? []) {
+        if (!moment || moment.dates === last) continue;
+        last = moment.dates;
+        moments.push(moment);
+      }
+    }
   }
   const order = settleOrder(moments, inquiry, path, ids, letterO?.sign === 1);
   return { path, sha256, inquiry, letterO, ...order };

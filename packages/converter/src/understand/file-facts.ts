@@ -2,7 +2,7 @@ import type { Evidence, Place } from "@wherry/core";
 import type { DateOrder, Moment } from "./clock.ts";
 import type { HeaderLine } from "./header-lines.ts";
 import { type Inquiry, oneOf } from "./inquiry.ts";
-import type { HeaderMoment, ZoneFact } from "./time-facts.ts";
+import type { ZoneFact } from "./time-facts.ts";
 import { fittingOrders, oneDay } from "./time-facts.ts";
 import { readZone, writeZone } from "./zone.ts";
 
@@ -153,6 +153,3 @@ export const allLines = (cast: {
   readonly own: readonly HeaderLine[];
   readonly shared: readonly HeaderLine[];
 }) => [...cast.own, ...cast.shared];
-
-export const momentsOf = (found: readonly HeaderMoment[]): readonly Moment[] =>
-  found.map(({ moment }) => moment);

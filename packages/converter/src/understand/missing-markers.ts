@@ -1,4 +1,4 @@
-import type { ColumnContext } from "./build-columns.ts";
+import type { ColumnContext } from "./column-context.ts";
 import { extentOf } from "./number-column.ts";
 import type { RawCast, RawColumn } from "./raw-cast.ts";
 import { QUANTITIES, type QuantityId } from "./vocabulary/quantities.ts";

@@ -1,5 +1,5 @@
 import { convertUnits } from "@wherry/core";
-import type { ColumnContext, Note, Settled } from "./build-columns.ts";
+import type { ColumnContext, Note, Settled } from "./column-context.ts";
 import { oneOf } from "./inquiry.ts";
 import { extentOf } from "./number-column.ts";
 import type { QuantityId } from "./vocabulary/quantities.ts";

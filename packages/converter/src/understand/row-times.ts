@@ -15,69 +15,64 @@ export interface RowTimes {
   readonly ambiguousZone: readonly number[] | null;
 }
 
-/** Reads a column of cells (each with its date, its time of day, or both) once, remembering repeated dates. */
+/**
+ * Reads a column of cells, each with its date, its time of day, or both. Cells that differ only in hh:mm:ss are read
+ * once: long files are full of them.
+ */
 export function readMoments(cells: readonly string[]): readonly (Moment | null)[] {
-  const seen = new Map<string, Moment | null>();
+  const patterns = new Map<string, Moment | null>();
   return cells.map((cell) => {
-    if (cell === "") return null;
-    const quick = quickMoment(cell);
-    if (quick) return quick;
-    let moment = seen.get(cell);
-    if (moment === undefined) {
-      moment = momentOfCell(cell);
-      seen.set(cell, moment);
+    const clock = clockIn(cell);
+    const key = clock ? `${cell.slice(0, clock.start)}\0${cell.slice(clock.end)}` : cell;
+    let pattern = patterns.get(key);
+    if (pattern === undefined) {
+      pattern = cell === "" ? null : momentOfCell(cell);
+      patterns.set(key, pattern);
+      return pattern;
     }
-    return moment;
+    if (!clock || !pattern) return pattern;
+    const { dates, numeric, dotted, zone } = pattern;
+    return {
+      dates,
+      numeric,
+      dotted,
+      zone,
+      secondOfDay: clock.second,
+      words: cell,
+      start: 0,
+      end: cell.length,
+    };
   });
 }
 
-const ISO = /^(\d{4})-(\d\d)-(\d\d)[T ](\d\d):(\d\d):(\d\d)(?:\.(\d{1,9}))?(Z)?$/;
-const CLOCK = /^(\d\d):(\d\d):(\d\d)(?:\.(\d{1,9}))?$/;
-const NO_MOMENT = { numeric: false, dotted: false, zone: null, start: 0 } as const;
-const UTC = { minutes: [0], words: "Z" } as const;
+const digit = (text: string, at: number) => {
+  const value = text.charCodeAt(at) - 48;
+  return value >= 0 && value <= 9 ? value : NaN;
+};
 
-/** The two commonest forms without a search: long files are full of them. */
-function quickMoment(cell: string): Moment | null {
-  const clock = CLOCK.exec(cell);
-  const two = (text: string | undefined) =>
-    text === undefined ? 0 : (text.charCodeAt(0) - 48) * 10 + text.charCodeAt(1) - 48;
-  const digits = (text: string) => [...text].reduce((sum, digit) => sum * 10 + digit.charCodeAt(0) - 48, 0);
-  const fraction = (text: string | undefined) => (text === undefined ? 0 : digits(text) / 10 ** text.length);
-  if (clock) {
-    const [h, m, s] = [two(clock[1]), two(clock[2]), two(clock[3])];
-    if (h > 23 || m > 59 || s > 60) return null;
-    return {
-      ...NO_MOMENT,
-      dates: [],
-      secondOfDay: h * 3600 + m * 60 + s + fraction(clock[4]),
-      words: cell,
-      end: cell.length,
-    };
+/** A clock time hh:mm:ss with its fraction; null where there is none or where am or pm follows. */
+function clockIn(
+  cell: string,
+): { readonly second: number; readonly start: number; readonly end: number } | null {
+  const colon = cell.indexOf(":");
+  if (colon < 2 || cell[colon + 3] !== ":") return null;
+  const hour = digit(cell, colon - 2) * 10 + digit(cell, colon - 1);
+  const minute = digit(cell, colon + 1) * 10 + digit(cell, colon + 2);
+  let second = digit(cell, colon + 4) * 10 + digit(cell, colon + 5);
+  let end = colon + 6;
+  if (cell[end] === "." || cell[end] === ",") {
+    let digits = 0;
+    let scale = 1;
+    for (end++; end < cell.length && !Number.isNaN(digit(cell, end)); end++) {
+      digits = digits * 10 + digit(cell, end);
+      scale *= 10;
+    }
+    second += digits / scale;
   }
-  const iso = ISO.exec(cell);
-  if (!iso) return null;
-  const [year, month, day] = [digits(iso[1]!), two(iso[2]), two(iso[3])];
-  const [h, m, s] = [two(iso[4]), two(iso[5]), two(iso[6])];
-  if (
-    h > 23 ||
-    m > 59 ||
-    s > 60 ||
-    month < 1 ||
-    month > 12 ||
-    day < 1 ||
-    day > 28 ||
-    year < 1850 ||
-    year > 2150
-  )
-    return null;
-  return {
-    ...NO_MOMENT,
-    dates: [{ order: "year-month-day", year, month, day }],
-    secondOfDay: h * 3600 + m * 60 + s + fraction(iso[7]),
-    zone: iso[8] ? UTC : null,
-    words: cell,
-    end: cell.length,
-  };
+  if (end - colon > 16) return null;
+  const whole = hour < 24 && minute < 60 && second < 60 && Number.isNaN(digit(cell, colon - 3));
+  if (!whole || !Number.isNaN(digit(cell, end)) || /[ap]/i.test(cell.slice(end))) return null;
+  return { second: hour * 3600 + minute * 60 + second, start: colon - 2, end };
 }
 
 /**
@@ -96,6 +91,8 @@ export function rowTimesOf(
   let ambiguousZone: readonly number[] | null = null;
   let days = 0;
   let previous = NaN;
+  let lastDates: Moment["dates"] | null = null;
+  let midnight = NaN;
   for (let row = 0; row < moments.length; row++) {
     const moment = moments[row];
     if (!moment || moment.secondOfDay === null) {
@@ -109,12 +106,16 @@ export function rowTimesOf(
       previous = moment.secondOfDay;
       local[row] = days * 86_400 + moment.secondOfDay;
     } else {
-      const day = oneDay(written, allowed);
-      if (!day) {
+      if (written !== lastDates) {
+        const day = oneDay(written, allowed);
+        midnight = day ? secondsOf(day, 0) : NaN;
+        lastDates = written;
+      }
+      if (Number.isNaN(midnight)) {
         unread.push(row);
         continue;
       }
-      local[row] = secondsOf(day, moment.secondOfDay);
+      local[row] = midnight + moment.secondOfDay;
     }
     const zone = moment.zone ?? dates?.[row]?.zone ?? null;
     if (zone && zone.minutes.length > 1) ambiguousZone = zone.minutes;

@@ -1,4 +1,4 @@
-import type { ColumnContext, Note, Settled } from "./build-columns.ts";
+import type { ColumnContext, Note, Settled } from "./column-context.ts";
 import { oneOf } from "./inquiry.ts";
 import type { QuantityId } from "./vocabulary/quantities.ts";
 

@@ -1,8 +1,8 @@
 import { fail, type Result, succeed } from "@wherry/core";
 import { type Answer, readWhpExchange, type UnderstoodFile } from "@wherry/formats";
 import { stemOf } from "./cast-ids.ts";
-import { readUtc } from "./cast-time.ts";
 import { Inquiry, oneOf } from "./inquiry.ts";
+import { readUtc } from "./utc-text.ts";
 
 /** Reads a WHP-Exchange CTD file and settles its open facts from the answers. */
 export function understandWhpExchange(

@@ -10,14 +10,13 @@ export function lookText(files: readonly UnderstoodFile[], options: { readonly e
   return files.map((file) => fileNote(file, options.explain)).join("\n");
 }
 
+const indent = (line: string): string => (line === "" ? "" : `  ${line}`);
+
 function fileNote(file: UnderstoodFile, explain: boolean): string {
   const lines = [file.path, `  ${layoutLine(file)}`];
   const [looked] = lookDocument([file]).files;
   for (const [i, cast] of file.casts.entries()) {
-    lines.push(
-      "",
-      ...castNote(cast, looked?.casts[i]?.columns ?? [], file.encoding !== null).map((line) => `  ${line}`),
-    );
+    lines.push("", ...castNote(cast, looked?.casts[i]?.columns ?? [], file.encoding !== null).map(indent));
     if (explain)
       lines.push("", "    How it is known", ...explained(cast.evidence).map((line) => `      ${line}`));
   }
@@ -26,7 +25,7 @@ function fileNote(file: UnderstoodFile, explain: boolean): string {
     for (const { message, remedy } of file.findings)
       lines.push(`    - ${message}.${remedy ? ` ${remedy}` : ""}`);
   }
-  lines.push("", ...questionNote(file.questions).map((line) => `  ${line}`));
+  lines.push("", ...questionNote(file.questions).map(indent));
   return `${lines.join("\n")}\n`;
 }
 
@@ -82,7 +81,7 @@ function castNote(cast: Cast, columns: readonly LookColumn[], isText: boolean): 
   ].filter((part) => part !== null);
   if (instrument.length > 0) facts.push(["instrument", instrument.join(", ")]);
   for (const [name, value] of facts) lines.push(`  ${name.padEnd(11)}${value}`);
-  lines.push("", ...columnTable(columns).map((line) => `  ${line}`));
+  lines.push("", ...columnTable(columns).map(indent));
   return lines;
 }
 

@@ -1,0 +1,116 @@
+import type { Moment } from "./clock.ts";
+import type { FileFacts } from "./file-facts.ts";
+import type { RawCast, RawColumn } from "./raw-cast.ts";
+import { type RowTimes, rowTimesOf } from "./row-times.ts";
+import { headerMoments } from "./time-facts.ts";
+
+const SECONDS = { s: 1, ms: 0.001, min: 60, h: 3600, day: 86_400 } as const;
+
+/** Rows with times of a clock. */
+export interface ClockRows {
+  readonly kind: "clock";
+  readonly times: RowTimes;
+  readonly headers: readonly string[];
+  readonly headZone: RawColumn["head"]["zone"];
+}
+/** Rows with times since the start. */
+export interface ElapsedRows {
+  readonly kind: "elapsed";
+  readonly seconds: Float64Array;
+  /** "minutes since …" in the head or header. */
+  readonly since: Moment | null;
+}
+
+/** Times of rows by the columns that hold them; null if none does. */
+export function readRowClock(
+  cast: RawCast,
+  id: string,
+  facts: FileFacts,
+  timeColumns: Map<string, "absolute" | "elapsed">,
+): ClockRows | ElapsedRows | null {
+  const times = cast.columns.filter(({ meaning }) => meaning.kind === "time");
+  for (const { head } of times) timeColumns.set(head.header, "absolute");
+  const ofForm = (form: string) =>
+    times.filter(({ meaning }) => meaning.kind === "time" && meaning.form === form);
+  // where a file has two clocks, the one in UTC is the one to read
+  const utcFirst = (columns: readonly RawColumn[]) =>
+    columns.find(({ head }) => head.zone?.minutes[0] === 0) ?? columns[0];
+  const datetime = utcFirst(ofForm("datetime"));
+  const date = utcFirst(ofForm("date"));
+  const clock = utcFirst(ofForm("clock"));
+  const elapsed = cast.columns.find(({ meaning }) => meaning.kind === "elapsed");
+  const epoch = cast.columns.find(({ meaning }) => meaning.kind === "epoch");
+  if (elapsed) timeColumns.set(elapsed.head.header, "elapsed");
+  if (epoch) timeColumns.set(epoch.head.header, "absolute");
+  if (datetime?.moments)
+    return {
+      kind: "clock",
+      times: rowTimesOf(datetime.moments, null, facts.orders),
+      headers: [datetime.head.header],
+      headZone: datetime.head.zone,
+    };
+  if (clock?.moments) {
+    const read = rowTimesOf(clock.moments, date?.moments ?? null, facts.orders);
+    const columns = date ? [date, clock] : [clock];
+    return {
+      kind: "clock",
+      times: read,
+      headers: columns.map(({ head }) => head.header),
+      headZone: clock.head.zone ?? date?.head.zone ?? null,
+    };
+  }
+  if (epoch?.numbers && epoch.meaning.kind === "epoch") {
+    const scale = SECONDS[epoch.meaning.unit];
+    const local = Float64Array.from(epoch.numbers.values, (value) => value * scale);
+    const read: RowTimes = { local, dated: true, offset: 0, unread: [], ambiguousZone: null };
+    return { kind: "clock", times: read, headers: [epoch.head.header], headZone: null };
+  }
+  if (!elapsed) return null;
+  return elapsedRows(cast, id, elapsed, facts);
+}
+
+/** Times whose differences hold while the order of day and month is open: within a day every order gives the same. */
+export function relativeTimes(cast: RawCast, facts: FileFacts): RowTimes | null {
+  const column = cast.columns.find(({ meaning }) => meaning.kind === "time" && meaning.form === "datetime");
+  const order = column?.moments?.find((moment) => moment !== null)?.dates[0]?.order;
+  if (!column?.moments || !order || facts.orders?.size !== 0) return null;
+  const read = rowTimesOf(column.moments, null, new Set([order]));
+  const days = new Set(
+    read.local.filter((value) => !Number.isNaN(value)).map((value) => Math.floor(value / 86_400)),
+  );
+  return days.size === 1 ? read : null;
+}
+
+function elapsedRows(cast: RawCast, id: string, column: RawColumn, facts: FileFacts): ElapsedRows | null {
+  if (column.meaning.kind !== "elapsed") return null;
+  const since = sinceOf(cast);
+  let unit = column.meaning.unit;
+  if (unit === null) {
+    unit =
+      facts.inquiry.settle({
+        topic: "units",
+        column: column.head.header,
+        holds: [id],
+        text: `"${column.head.header}" holds plain numbers. Are they seconds, minutes or hours since the start?`,
+        ...(cast.headLine === null ? {} : { line: cast.headLine }),
+        candidates: ["s", "min", "h"],
+        read: (value) => (value === "s" || value === "min" || value === "h" ? value : null),
+        form: "s, min or h",
+      })?.value ?? null;
+    if (unit === null) return null;
+  }
+  const scale = SECONDS[unit];
+  const seconds = column.numbers
+    ? Float64Array.from(column.numbers.values, (value) => (unit === "ms" ? value / 1000 : value * scale))
+    : (rowTimesOf(column.moments ?? [], null, null).local as Float64Array);
+  return { kind: "elapsed", seconds, since };
+}
+
+/** A moment after "since" in a header line. */
+function sinceOf(cast: RawCast): Moment | null {
+  for (const { moment, line } of headerMoments([...cast.own, ...cast.shared])) {
+    const before = line.text.slice(0, moment.start);
+    if (/\b(?:since|seit|depuis|desde|sedan|siden|sinds|da)\s*$/i.test(before) && moment.zone) return moment;
+  }
+  return null;
+}

@@ -106,7 +106,8 @@ function writingMoment({ created, sheet }: ConvertOptions, inSheet: string | und
       where: { file: sheet },
       remedy: "Add a line such as created: 2026-01-31T12:00:00Z, or give --created.",
     });
-  if (Number.isNaN(parseIsoTime(moment)))
+  const parsed = parseIsoTime(moment);
+  if (!parsed.ok || parsed.value.zoneMinutes !== 0)
     return fail({
       code: "sheet/created-malformed",
       message: `${moment} is not a moment in UTC`,
@@ -149,7 +150,10 @@ async function convertInto(
   );
   if (!written.ok) return written;
   const record = `${sheet.survey.id}_processing.json`;
-  await writeFile(join(folder, record), processingText(processingRecord(casts, recipe, software, held)));
+  await writeFile(
+    join(folder, record),
+    processingText(processingRecord(casts, recipe, software, held, layers)),
+  );
   const copy = basename(options.sheet);
   await writeFile(join(folder, copy), completeSheetText(text, completed.added));
   const kept = await keepOriginals(

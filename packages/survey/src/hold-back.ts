@@ -30,12 +30,20 @@ export function holdBack(files: readonly UnderstoodFile[], casts: readonly Cast[
     for (const { id } of file.casts) {
       const cast = casts[next++]!;
       ids.set(id, cast.id);
-      const open = file.questions.filter((question) => question.casts.includes(id));
+      const open = file.questions.filter(
+        (question) => question.casts.includes(id) && !answeredByLine(question.about, cast),
+      );
       if (open.length === 0) ready.push(cast);
       else held.push({ id: cast.id, questions: open.map(({ about }) => about) });
     }
-    for (const { text, answerWith, casts: waiting } of file.questions)
-      questions.push({ text, answerWith, casts: waiting.map((id) => ids.get(id) ?? id) });
+    const waits = new Set(held.map(({ id }) => id));
+    for (const { text, answerWith, casts: concerned } of file.questions) {
+      const waiting = concerned.map((id) => ids.get(id) ?? id).filter((id) => waits.has(id));
+      if (waiting.length > 0) questions.push({ text, answerWith, casts: waiting });
+    }
   }
   return { ready, held, questions };
 }
+
+/** A cast's line in the sheet may give the position that its file does not. */
+const answeredByLine = (about: string, cast: Cast): boolean => about === "position" && cast.start !== null;

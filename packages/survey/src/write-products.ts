@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { mkdir, open, readFile, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { csvProduct, type SurveyInput, surveyProducts } from "@wherry/converter";
+import { csvChunks, type SurveyInput, surveyProducts } from "@wherry/converter";
 import { fail, type Result, succeed } from "@wherry/core";
 import { type Dataset, writeClassic } from "@wherry/netcdf";
 
@@ -27,8 +27,8 @@ export async function writeProducts(
     if (!written.ok) return written;
     names.push(`${stem}.nc`);
     if (!withCsv) continue;
-    const { csv, metadata } = await csvProduct(dataset, `${stem}.csv`);
-    await writeFile(join(folder, `${stem}.csv`), csv);
+    const { chunks, metadata } = await csvChunks(dataset, `${stem}.csv`);
+    await writeFile(join(folder, `${stem}.csv`), chunks);
     await writeFile(join(folder, `${stem}.csv-metadata.json`), metadata);
     names.push(`${stem}.csv`, `${stem}.csv-metadata.json`);
   }

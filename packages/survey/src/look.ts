@@ -10,6 +10,9 @@ export interface LookOutcome {
 
 /** What files hold as understood. Nothing is written. */
 export async function look(paths: readonly string[], options: RunOptions = {}): Promise<LookOutcome> {
-  const { exports, skipped, problems } = await readExports(paths, [], "as given", options);
+  const { exports, skipped, problems } = await readExports(paths, [], "as given", {
+    ...options,
+    netcdf: "read",
+  });
   return { files: exports.map(({ understood }) => understood), skipped, problems };
 }

@@ -2,10 +2,11 @@ import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { dirname, extname, relative, resolve, sep } from "node:path";
 import { understandFile } from "@wherry/converter";
-import type { Problem } from "@wherry/core";
+import { fail, type Problem, type Result } from "@wherry/core";
 import type { Answer, UnderstoodFile } from "@wherry/formats";
 import { findFiles } from "./input-files.ts";
-import { problemFromIo } from "./problem-from-io.ts";
+import { lookAtNetcdf, refuseNetcdf } from "./netcdf-input.ts";
+import { isIoError, problemFromIo } from "./problem-from-io.ts";
 
 export type OnProgress = (done: number, total: number, what: string) => void;
 
@@ -30,28 +31,29 @@ export interface ReadExports {
 
 /** Kinds of file that lie about in survey folders and hold no casts. Named one by one they are read all the same. */
 const NO_EXPORTS = new Set(
-  ".yaml .yml .json .jsonl .md .html .pdf .svg .png .jpg .jpeg .gif .tif .tiff .docx .xlsx .ods .odt .gpx .kml .py .r .m"
-    .split(" ")
-    .concat(".nc", ".nc4", ".cdf"),
+  ".yaml .yml .json .jsonl .md .html .pdf .svg .png .jpg .jpeg .gif .tif .tiff .docx .xlsx .ods .odt .gpx .kml .py .r .m".split(
+    " ",
+  ),
 );
+const NETCDF = new Set([".nc", ".nc4", ".cdf"]);
 
 /**
  * Reads and understands exports in the order of their names, so that every run meets them alike.
  *
  * @param naming what the casts call their source: the path as given, or, where it goes into products, the path
  *               from the folder that holds all exports of the run
+ * @param netcdf whether netCDF files are read; otherwise they are skipped in folders, and a problem where named
  */
 export async function readExports(
   paths: readonly string[],
   answers: readonly Answer[],
   naming: "as given" | "relative",
-  { signal, onProgress }: RunOptions,
+  { signal, onProgress, netcdf = "refuse" }: RunOptions & { readonly netcdf?: "read" | "refuse" },
 ): Promise<ReadExports> {
   const found = await findFiles(paths);
   const problems: Problem[] = [...found.problems];
-  const wanted = found.files.filter(
-    (path) => paths.includes(path) || !NO_EXPORTS.has(extname(path).toLowerCase()),
-  );
+  const isExport = (kind: string) => !NO_EXPORTS.has(kind) && (netcdf === "read" || !NETCDF.has(kind));
+  const wanted = found.files.filter((path) => paths.includes(path) || isExport(extname(path).toLowerCase()));
   const skipped = found.files.filter((path) => !wanted.includes(path));
   const home = commonFolder(wanted);
   const exports: ReadExport[] = [];
@@ -59,19 +61,37 @@ export async function readExports(
     signal?.throwIfAborted();
     onProgress?.(index, wanted.length, path);
     const name = naming === "as given" ? path : relative(home, resolve(path)).split(sep).join("/");
-    let bytes: Uint8Array;
     try {
-      bytes = await readFile(path);
+      const understood = (await readNetcdf(path, name, netcdf)) ?? (await readText(path, name, answers));
+      if (understood.ok) exports.push({ path, understood: understood.value });
+      else problems.push(...understood.problems);
     } catch (error) {
+      if (!isIoError(error)) throw error;
       problems.push(problemFromIo(error, path));
-      continue;
     }
-    const sha256 = createHash("sha256").update(bytes).digest("hex");
-    const understood = understandFile(bytes, name, { sha256, answers });
-    if (understood.ok) exports.push({ path, understood: understood.value });
-    else problems.push(...understood.problems);
   }
   return { exports, skipped, problems };
+}
+
+/** Null if the file is no netCDF. */
+async function readNetcdf(
+  path: string,
+  name: string,
+  netcdf: "read" | "refuse",
+): Promise<Result<UnderstoodFile> | null> {
+  if (netcdf === "read") return lookAtNetcdf(path, name);
+  const refused = await refuseNetcdf(path, name);
+  return refused && fail(refused);
+}
+
+async function readText(
+  path: string,
+  name: string,
+  answers: readonly Answer[],
+): Promise<Result<UnderstoodFile>> {
+  const bytes = await readFile(path);
+  const sha256 = createHash("sha256").update(bytes).digest("hex");
+  return understandFile(bytes, name, { sha256, answers });
 }
 
 /** The innermost folder that holds all files. */

@@ -56,7 +56,16 @@ export async function findLayout(dataset: Dataset, type: FeatureType): Promise<R
   const [count] = counts;
   if (count) return contiguous(dataset, count, indices);
   const [index, second] = indices;
-  if (index && !second) return indexed(dataset, index);
+  if (index && !second) {
+    if (type === "timeSeriesProfile" || type === "trajectoryProfile")
+      return fail(
+        unfit(
+          `${index.name} says what each ${index.dimensions[0] ?? "row"} belongs to, and no variable counts the rows of each profile (an attribute sample_dimension was expected)`,
+          index,
+        ),
+      );
+    return indexed(dataset, index);
+  }
   if (index) return fail(unfit("rows belong to features by two index variables; one was expected", second));
   return multidimensional(dataset, type);
 }

@@ -39,7 +39,12 @@ export function otherKindOf(dataset: Dataset): OtherKind | null {
 }
 
 /** A finding that says in plain words what a file holds, and why no casts were made of it. */
-export function noCasts(dataset: Dataset, because: string, path: string): Problem {
+export function noCasts(
+  dataset: Dataset,
+  because: string,
+  path: string,
+  { where, remedy }: Partial<Problem> = {},
+): Problem {
   const { dimensions, variables, attributes, kind } = dataset;
   const lengths = [...dimensions.values()].map(({ name, length }) => `${name} = ${length}`);
   const feature = textOf(attributes, "featureType");
@@ -54,8 +59,9 @@ export function noCasts(dataset: Dataset, because: string, path: string): Proble
   return {
     code: "cf-dsg/no-casts",
     message: `a ${kind} file with ${holds.join(", ")}.${named} No casts were made of it: ${because}`,
-    where: { file: path },
+    where: { ...where, file: path },
     remedy:
+      remedy ??
       "Casts are read from CF files whose featureType is profile, timeSeries, timeSeriesProfile or trajectoryProfile.",
   };
 }

@@ -80,7 +80,10 @@ export function meaningOf(variable: Variable, time: number): Meaning {
   if (modifier !== undefined || SPREAD.test(methods)) return plain(null, null);
   const salinity = current === "sea_water_salinity" ? practicalOf(units, time) : null;
   const house = HOUSE.get(salinity ? "sea_water_practical_salinity" : current);
-  if (!house) return plain(null, current);
+  if (!house) {
+    if (standardName(current) !== null) return plain(null, current);
+    return plain(`standard_name says "${stated}", which the CF table of standard names does not have`, null);
+  }
   if (current === "depth" && textOf(attributes, "positive")?.toLowerCase() === "up")
     return plain(`depth counts downwards, positive says ${textOf(attributes, "positive")}`, null);
   const from = house.name === "salinity" && isPracticalUnit(units) ? "1" : units;

@@ -61,12 +61,8 @@ async function understand(dataset: Dataset, context: CfDsgContext): Promise<Unde
   const layout = await findLayout(dataset, type);
   const within = layout.ok ? checkSize(dataset, layout.value) : layout;
   if (!within.ok) {
-    const because = within.problems.map(({ message }) => message).join("; ");
-    const problems = within.problems.map((problem) => ({
-      ...problem,
-      where: { ...problem.where, file: path },
-    }));
-    return fileOf(context, `CF netCDF, ${type}`, [], [noCasts(dataset, because, path), ...problems]);
+    const [problem] = within.problems;
+    return fileOf(context, `CF netCDF, ${type}`, [], [noCasts(dataset, problem.message, path, problem)]);
   }
   const findings: Problem[] = (layout.ok ? layout.warnings : []).map((problem) => ({
     ...problem,
@@ -140,6 +136,15 @@ async function readCasts(dataset: Dataset, type: FeatureType, layout: Layout, co
     ),
   });
   const variables = plan.numbers.map(([variable]) => variable);
+  if (
+    type !== "timeSeries" &&
+    !plan.numbers.some(([, { house, name }]) => house && /^(?:depth|pressure)$/.test(name))
+  )
+    from.find(
+      "no-vertical",
+      "no variable is known as depth or pressure, so it is not known where in the water the rows are",
+      "Give the vertical coordinate its standard_name and units.",
+    );
   return {
     ...casts,
     variables,

@@ -30,8 +30,8 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
   const others: { column: RawColumn; numbers: NumberColumn }[] = [];
   const flagColumns: RawColumn[] = [];
   const place = cast.headLine === null ? { file: facts.path } : { file: facts.path, line: cast.headLine };
-  const note = (column: RawColumn, certainty: Evidence["certainty"], because: string) =>
-    found.push(evidence(`column:${column.head.header}`, certainty, because, place));
+  const note: Note = (column, certainty, because, fact) =>
+    found.push(evidence(`${fact ?? "column"}:${column.head.header}`, certainty, because, place));
   const cells = (column: RawColumn) => cast.rows.map((row) => row[column.index] ?? "");
   const bad = suspectMarkers(cast, context);
 

@@ -22,5 +22,10 @@ export interface ColumnContext {
   readonly timeColumns: ReadonlyMap<string, "absolute" | "elapsed">;
 }
 
-/** Notes how something about a column is known. */
-export type Note = (column: RawColumn, certainty: Evidence["certainty"], because: string) => void;
+/** Notes how something about a column is known: what it holds, or another fact about it. */
+export type Note = (
+  column: RawColumn,
+  certainty: Evidence["certainty"],
+  because: string,
+  fact?: "pressureKind",
+) => void;

@@ -42,7 +42,18 @@ function takeApart(header: string): ColumnHead {
     const [, before = "", inside = "", behind = ""] = bracket;
     const unit = readUnit(inside);
     const rest = `${before} ${behind}`.trim();
-    if (unit) return { header, name: rest, unitText: inside, unit, zone };
+    if (unit) {
+      // "Temp, deg C (ITS-90)": a unit before the scale
+      const inner = roleOfName(rest) === null && rest.length > 1 ? takeApart(rest) : null;
+      const name = inner?.unit?.kind === unit.kind ? inner.name : rest;
+      return {
+        header,
+        name,
+        unitText: name === rest ? inside : `${inner?.unitText} (${inside})`,
+        unit,
+        zone,
+      };
+    }
     // a second pair of brackets may hold the unit: "Temp (in situ) [degC]"
     const again = /[[({]/.test(behind) ? takeApart(`${before} ${behind}`.trim()) : null;
     if (again?.unit) return { ...again, header, zone };

@@ -23,6 +23,7 @@ import { Inquiry, oneOf } from "./inquiry.ts";
 import { splitLines, type TextLines } from "./lines.ts";
 import type { NumberStyleOfFile } from "./number-column.ts";
 import { instrumentFacts, namedMissingMarkers } from "./other-facts.ts";
+import { askPressureInAir } from "./pressure-kind.ts";
 import { cellsOfBlock, headsOfBlock, type RawCast, rawCasts, shareLines } from "./raw-cast.ts";
 import { headerMoments } from "./time-facts.ts";
 import { languagesOfName } from "./vocabulary/quantity-words.ts";
@@ -138,7 +139,7 @@ function buildCast(
       );
   if (when.unreadRows.length > 0 && when.unreadRows.length < cast.rows.length)
     findings.push(unreadTimes(cast, when.unreadRows, facts.path));
-  return {
+  const built: Cast = {
     id,
     kind: shape.kind,
     state: shape.state,
@@ -173,6 +174,7 @@ function buildCast(
     segments: [],
     steps: [],
   };
+  return askPressureInAir(built, facts);
 }
 
 /** Depth is below the surface where it begins near 0 and no datum is named; else that is asked. */

@@ -63,6 +63,9 @@ function readMatch(match: RegExpMatchArray, hint: Axis | null): Coordinate[] | n
   const group = (name: string) => groups[prefix + name];
   const start = match.index ?? 0;
   const base = { words: match[0].trim(), start, end: start + match[0].length };
+  // "51 61.0 N" is damaged, not 61 degrees
+  if (groups.after !== undefined && /\d\s+$/.test((match.input ?? "").slice(Math.max(0, start - 4), start)))
+    return null;
   const minus = group("minus") === "-" || group("minus") === "−" || group("minus") === "–";
   const [letterAxis, letterSign] = (letter && HEMISPHERES[letter.toUpperCase()]) || [null, null];
   const separator = group("sep3") ?? group("sep2");

@@ -35,7 +35,7 @@ export function zoneAfter(text: string, at: number): (ZoneReading & { readonly e
   AFTER_TIME.lastIndex = at;
   const match = AFTER_TIME.exec(text);
   if (!match) return null;
-  const reading = readZone(match[0]);
+  const reading = readZone(match[0].replace(/^\s*(?:Uhr|hrs|h)\b/i, ""));
   return reading && { ...reading, end: at + match[0].length };
 }
 

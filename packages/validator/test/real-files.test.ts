@@ -27,7 +27,12 @@ const READ: Readonly<Record<string, readonly string[]>> = {
   "netcdf/bad_unlimited.nc1": ["file/netcdf-record-dimensions"],
   // tests of the format that know nothing of CF
   "netcdf/example_1.nc": [NO_CONVENTIONS],
-  "netcdf/example_2.nc": [NO_CONVENTIONS, "cf/coordinate-fill", "cf/coordinate-monotonic"],
+  "netcdf/example_2.nc": [
+    NO_CONVENTIONS,
+    "cf/coordinate-fill",
+    "cf/coordinate-monotonic",
+    "cf/packing-types",
+  ],
   "netcdf/ref_nctest_classic.nc": [NO_CONVENTIONS, "cf/text-encoding"],
   "netcdf/tiny.nc": [NO_CONVENTIONS],
   // data on dimensions of their own name the depth of another one; mole concentrations in umol/kg; a compound type

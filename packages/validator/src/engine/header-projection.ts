@@ -16,6 +16,8 @@ export interface PlainVariable {
   readonly role: string;
   /** "X", "Y", "Z", "T" for coordinates, else null. */
   readonly axis: string | null;
+  /** Whether another variable names it in `ancillary_variables`. */
+  readonly ancillary: boolean;
   readonly attributes: PlainAttributes;
 }
 
@@ -42,13 +44,14 @@ function plainAttributes(attributes: VariableView["attributes"]): PlainAttribute
   return Object.assign(Object.create(null), Object.fromEntries(entries)) as PlainAttributes;
 }
 
-export const plainVariable = (variable: VariableView): PlainVariable => ({
+export const plainVariable = (dataset: DatasetView, variable: VariableView): PlainVariable => ({
   name: variable.name,
   type: variable.type,
   dimensions: [...variable.allDimensions],
   shape: [...variable.shape],
   role: variable.role,
   axis: variable.axis,
+  ancillary: dataset.ancillary.has(variable),
   attributes: plainAttributes(variable.attributes),
 });
 
@@ -59,5 +62,5 @@ export const plainHeader = (dataset: DatasetView): PlainHeader => ({
     [...dataset.dimensions.values()].map(({ name, length, unlimited }) => [name, { length, unlimited }]),
   ),
   attributes: plainAttributes(dataset.attributes),
-  variables: dataset.all.map(plainVariable),
+  variables: dataset.all.map((variable) => plainVariable(dataset, variable)),
 });

@@ -61,7 +61,7 @@ function ruleOf(document: RuleDocument, rule: DocumentRule): Rule {
         return;
       }
       for (const variable of dataset.all) {
-        const plain = plainVariable(variable);
+        const plain = plainVariable(dataset, variable);
         if (!when(plain) || must(plain)) continue;
         const found = attribute === undefined ? undefined : plain.attributes[attribute];
         report({ variable: variable.name, ...at }, "missed", found === undefined ? {} : { found });

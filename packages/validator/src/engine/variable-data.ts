@@ -37,7 +37,10 @@ export class VariableData {
     if (variable === undefined || variable.type === "char" || variable.type === "string") return null;
     const stored = await this.#read(name);
     if (stored === null) return null;
-    const values = Float64Array.from(stored as ArrayLike<number | bigint>, Number);
+    const values =
+      stored instanceof BigInt64Array || stored instanceof BigUint64Array
+        ? Float64Array.from(stored, Number)
+        : new Float64Array(stored as ArrayLike<number>);
     const fill = numbersOf(variable.attributes.get("_FillValue"));
     const unwritten = fill === undefined ? UNWRITTEN[variable.type] : undefined;
     const missing = new Set([
@@ -45,8 +48,9 @@ export class VariableData {
       ...(numbersOf(variable.attributes.get("missing_value")) ?? []),
       ...(unwritten === undefined ? [] : [unwritten]),
     ]);
-    if (missing.size === 0) return values;
-    return values.map((value) => (missing.has(value) ? Number.NaN : value));
+    for (const none of missing)
+      for (let i = 0; i < values.length; i += 1) if (values[i] === none) values[i] = Number.NaN;
+    return values;
   }
 
   /** One text per cell of a char or string variable, without the padding at its end; null if not text. */

@@ -2,6 +2,7 @@ import { parseNumber } from "@wherry/core";
 import { numbersOf, textOf } from "../../engine/attribute-value.ts";
 import type { Axis } from "../../engine/axis.ts";
 import type { DatasetView } from "../../engine/dataset-view.ts";
+import { spanOf } from "../../engine/span.ts";
 import type { VariableView } from "../../engine/variable-view.ts";
 import { validRange } from "../cf/valid-range.ts";
 
@@ -15,15 +16,29 @@ export interface Extent {
 
 const FLOAT_STEP = 2 ** -24;
 
-/** Values that are neither missing nor outside the valid range, one after the other. */
-export async function validValues(dataset: DatasetView, variable: VariableView): Promise<number[]> {
+/** Limits of the values that are neither missing nor outside the valid range; infinity and its opposite if none. */
+export async function validSpan(dataset: DatasetView, variable: VariableView): Promise<[number, number]> {
+  const values = (await dataset.data.numbers(variable.name)) ?? new Float64Array();
+  const { min: least, max: most } = validRange(variable) ?? {
+    min: Number.NEGATIVE_INFINITY,
+    max: Number.POSITIVE_INFINITY,
+  };
+  let [min, max] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const value of values) {
+    if (!Number.isFinite(value) || value < least || value > most) continue;
+    if (value < min) min = value;
+    if (value > max) max = value;
+  }
+  return [min, max];
+}
+
+/** The values that are neither missing nor outside the valid range, one after the other. */
+export async function validValues(dataset: DatasetView, variable: VariableView): Promise<Float64Array> {
   const values = (await dataset.data.numbers(variable.name)) ?? new Float64Array();
   const range = validRange(variable);
-  const kept: number[] = [];
-  for (const value of values)
-    if (Number.isFinite(value) && (range === null || (value >= range.min && value <= range.max)))
-      kept.push(value);
-  return kept;
+  return values.filter(
+    (value) => Number.isFinite(value) && (range === null || (value >= range.min && value <= range.max)),
+  );
 }
 
 /** Coordinates of a kind that can be compared with an attribute: numbers as they are, not packed. */
@@ -40,11 +55,12 @@ export async function extentOf(
 ): Promise<Extent | null> {
   let [min, max, step] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0];
   for (const variable of variables) {
-    for (const value of await validValues(dataset, variable)) {
-      const converted = convert(value, variable);
-      min = Math.min(min, converted);
-      max = Math.max(max, converted);
-    }
+    const span = await validSpan(dataset, variable);
+    if (span[0] > span[1]) continue;
+    // units convert by a line, so the limits of the converted are the converted limits
+    const [low, high] = spanOf(span.map((value) => convert(value, variable)));
+    min = Math.min(min, low);
+    max = Math.max(max, high);
     if (variable.type === "float") step = FLOAT_STEP;
   }
   return min > max ? null : { min, max, step: step * Math.max(Math.abs(min), Math.abs(max)) };

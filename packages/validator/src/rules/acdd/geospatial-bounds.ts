@@ -1,4 +1,5 @@
 import { defineRule } from "../../engine/rule.ts";
+import { spanOf } from "../../engine/span.ts";
 import { acddTier } from "./attribute-rule.ts";
 import { readFigure } from "./bounds-figure.ts";
 import { statedNumber } from "./coverage.ts";
@@ -8,10 +9,8 @@ const box =
 const where = { attribute: "geospatial_bounds" };
 
 /** Smallest and largest of the first or second number of each pair. */
-const span = (points: readonly (readonly [number, number])[], which: 0 | 1): [number, number] => [
-  Math.min(...points.map((point) => point[which])),
-  Math.max(...points.map((point) => point[which])),
-];
+const span = (points: readonly (readonly [number, number])[], which: 0 | 1): [number, number] =>
+  spanOf(points.map((point) => point[which]));
 
 const near = (a: readonly number[], b: readonly number[]): boolean =>
   a.every((value, index) => Math.abs(value - (b[index] ?? Number.NaN)) <= 1e-5);

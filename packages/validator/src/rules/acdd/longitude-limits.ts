@@ -1,4 +1,5 @@
 import { defineRule } from "../../engine/rule.ts";
+import { spanOf } from "../../engine/span.ts";
 import { acddTier } from "./attribute-rule.ts";
 import { coordinatesOfKind, statedNumber, toleranceOf, validValues } from "./coverage.ts";
 import { castCdl } from "./limits-example.ts";
@@ -35,17 +36,18 @@ export const longitudeLimits = defineRule({
   ],
   async check(dataset, report) {
     const variables = coordinatesOfKind(dataset, "X");
-    const values = (await Promise.all(variables.map((variable) => validValues(dataset, variable)))).flat();
+    const values = (await Promise.all(variables.map((variable) => validValues(dataset, variable)))).flatMap(
+      (each) => [...each],
+    );
     const [min, max] = [
       statedNumber(dataset, "geospatial_lon_min"),
       statedNumber(dataset, "geospatial_lon_max"),
     ];
     if (values.length === 0) return;
     // a smallest value above the largest means a box across the meridian at which the longitudes wrap
-    const crosses =
-      min !== null && max !== null && min > max + 1e-6 && Math.max(...bounds(values)) > min - 1e-4;
+    const crosses = min !== null && max !== null && min > max + 1e-6 && spanOf(values)[1] > min - 1e-4;
     const turned = crosses ? values.map((value) => turn(value, min - 1e-4)) : values;
-    const [west, east] = bounds(turned);
+    const [west, east] = spanOf(turned);
     const step = variables.some(({ type }) => type === "float") ? 360 * 2 ** -24 : 0;
     const judge = (attribute: string, found: number | null, data: number, end: string) => {
       const tolerance = toleranceOf(dataset, attribute, { min: west, max: east, step });
@@ -56,12 +58,3 @@ export const longitudeLimits = defineRule({
     judge("geospatial_lon_max", max, east, "easternmost");
   },
 });
-
-function bounds(values: readonly number[]): [number, number] {
-  let [min, max] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const value of values) {
-    min = Math.min(min, value);
-    max = Math.max(max, value);
-  }
-  return [min, max];
-}

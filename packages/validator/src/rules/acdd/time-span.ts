@@ -1,8 +1,9 @@
 import { convertUnits, parseIsoTime } from "@wherry/core";
 import type { DatasetView } from "../../engine/dataset-view.ts";
+import { spanOf } from "../../engine/span.ts";
 import { isTime } from "../../engine/unit-kinds.ts";
 import { epochSeconds, timeVariables } from "../cf/time-variable.ts";
-import { validValues } from "./coverage.ts";
+import { validSpan, validValues } from "./coverage.ts";
 
 /** From the first to the last moment of the data, and how much further the sampling may reach. Epoch seconds UTC. */
 export interface TimeSpan {
@@ -30,23 +31,14 @@ export async function timeSpan(dataset: DatasetView): Promise<TimeSpan | null> {
     for (const value of await validValues(dataset, bounds))
       others.push(time.moment.epochSeconds + value * second);
   }
-  const [first, last] = limits(coordinates);
+  const [first, last] = spanOf(coordinates);
   if (!Number.isFinite(first)) return null;
-  const [earliest, latest] = limits([...others, first, last]);
+  const [earliest, latest] = spanOf([...others, first, last]);
   const elapsed = await longestElapsed(dataset);
   // where the file does not tell how long a cast took, its end may lie after its time, within a day
   const unknown =
     dataset.layout.featureType?.endsWith("profile") === true && latest === last && elapsed === 0;
   return { first, last, earliest, latest: Math.max(latest, last + elapsed) + (unknown ? DAY : 0) };
-}
-
-function limits(values: readonly number[]): [number, number] {
-  let [min, max] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const value of values) {
-    min = Math.min(min, value);
-    max = Math.max(max, value);
-  }
-  return [min, max];
 }
 
 /** Longest time since the start of a feature, from variables in units of time; 0 if there are none. */
@@ -55,8 +47,8 @@ async function longestElapsed(dataset: DatasetView): Promise<number> {
   for (const variable of dataset.sampled) {
     const units = variable.text("units");
     if (units === undefined || !isTime(units) || variable.has("cell_methods")) continue;
-    for (const value of await validValues(dataset, variable))
-      longest = Math.max(longest, convertUnits(value, units, "s"));
+    const [, most] = await validSpan(dataset, variable);
+    if (Number.isFinite(most)) longest = Math.max(longest, convertUnits(most, units, "s"));
   }
   return longest;
 }

@@ -4,6 +4,9 @@ import { ancillaryExist } from "./ancillary-exist.ts";
 import { axisOnce } from "./axis-once.ts";
 import { axisPlace } from "./axis-place.ts";
 import { axisValue } from "./axis-value.ts";
+import { boundsAttributes } from "./bounds-attributes.ts";
+import { boundsFit } from "./bounds-fit.ts";
+import { boundsValues } from "./bounds-values.ts";
 import { calendarKnown } from "./calendar-known.ts";
 import { calendarPlace } from "./calendar-place.ts";
 import { calendarPresent } from "./calendar-present.ts";
@@ -32,11 +35,13 @@ import { fileName } from "./file-name.ts";
 import { fillOutsideValid } from "./fill-outside-valid.ts";
 import { fillValueType } from "./fill-value-type.ts";
 import { flagMeanings } from "./flag-meanings.ts";
+import { flagName } from "./flag-name.ts";
 import { flagType } from "./flag-type.ts";
 import { flagValuesDistinct } from "./flag-values-distinct.ts";
 import { flagValuesMasked } from "./flag-values-masked.ts";
 import { globalOnly } from "./global-only.ts";
 import { gridMapping } from "./grid-mapping.ts";
+import { gridMappingParts } from "./grid-mapping-parts.ts";
 import { horizontalAxis } from "./horizontal-axis.ts";
 import { indexVariable } from "./index-variable.ts";
 import { labelName } from "./label-name.ts";
@@ -44,12 +49,14 @@ import { latitudeUnits } from "./latitude-units.ts";
 import { longName } from "./long-name.ts";
 import { longitudeUnits } from "./longitude-units.ts";
 import { missingIds } from "./missing-ids.ts";
+import { missingPlaces } from "./missing-places.ts";
 import { missingValueEqualsFill } from "./missing-value-equals-fill.ts";
 import { missingValueType } from "./missing-value-type.ts";
 import { modifierDeprecated } from "./modifier-deprecated.ts";
 import { names } from "./names.ts";
 import { namesDiffer } from "./names-differ.ts";
 import { oneString } from "./one-string.ts";
+import { packingTypes } from "./packing-types.ts";
 import { pointDimension } from "./point-dimension.ts";
 import { positiveSense } from "./positive-sense.ts";
 import { positiveValue } from "./positive-value.ts";
@@ -89,6 +96,9 @@ export const cfRules: readonly Rule[] = [
   axisOnce,
   axisPlace,
   axisValue,
+  boundsAttributes,
+  boundsFit,
+  boundsValues,
   calendarKnown,
   calendarPlace,
   calendarPresent,
@@ -117,11 +127,13 @@ export const cfRules: readonly Rule[] = [
   fillOutsideValid,
   fillValueType,
   flagMeanings,
+  flagName,
   flagType,
   flagValuesDistinct,
   flagValuesMasked,
   globalOnly,
   gridMapping,
+  gridMappingParts,
   horizontalAxis,
   indexVariable,
   labelName,
@@ -129,12 +141,14 @@ export const cfRules: readonly Rule[] = [
   longName,
   longitudeUnits,
   missingIds,
+  missingPlaces,
   missingValueEqualsFill,
   missingValueType,
   modifierDeprecated,
   names,
   namesDiffer,
   oneString,
+  packingTypes,
   pointDimension,
   positiveSense,
   positiveValue,

@@ -1,5 +1,6 @@
 import type { DatasetView } from "../../engine/dataset-view.ts";
 import { cfClause, defineRule } from "../../engine/rule.ts";
+import { spanOf } from "../../engine/span.ts";
 import { castsCdl } from "./sampling-example.ts";
 
 const INTEGERS = ["byte", "short", "int", "ubyte", "ushort", "uint", "int64", "uint64"];
@@ -64,7 +65,7 @@ export const raggedLink = defineRule({
           values.reduce((a, b) => a + b, 0) === rows
         )
           report({ ...where, attribute: "sample_dimension" }, "count", { expected: samples });
-        else if (own === samples && Math.max(...values) === count - 1 && new Set(values).size === count)
+        else if (own === samples && spanOf(values)[1] === count - 1 && new Set(values).size === count)
           report({ ...where, attribute: "instance_dimension" }, "index", { expected: features });
       }
     }

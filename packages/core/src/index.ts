@@ -1,7 +1,7 @@
 export { type AirParameters, airDefaults } from "./cast/air.ts";
 export * from "./cast/atmospheric-offset.ts";
 export * from "./cast/cast.ts";
-export { printedResolution, skipped, valuesOf, withColumns, withStep, withTest } from "./cast/change.ts";
+export { skipped, valuesOf, withColumns, withStep, withTest } from "./cast/change.ts";
 export { computedColumn, putComputed } from "./cast/computed-column.ts";
 export { addComputed } from "./cast/computed-columns.ts";
 export { brackishBelow, type DepthMethod } from "./cast/depth.ts";
@@ -10,6 +10,7 @@ export * from "./cast/layer-means.ts";
 export { type LayerChoice, layerWidthFor } from "./cast/layer-width.ts";
 export * from "./cast/pressure-from-depth.ts";
 export { flagReversals, type ReversalParameters, reversalDefaults } from "./cast/pressure-reversals.ts";
+export { printedResolution } from "./cast/printed-resolution.ts";
 export { median, pressureNoise, quantile, robustSd } from "./cast/robust.ts";
 export { type RowTimes, rowTimes } from "./cast/row-times.ts";
 export { type CastStyle, deepestOf, segment, styleOf } from "./cast/segmentation.ts";

@@ -1,5 +1,4 @@
-import type { Cast, Column } from "@wherry/core";
-import { printedStep } from "./printed-step.ts";
+import { type Cast, type Column, printedResolution } from "@wherry/core";
 import { orderOf, type Quantity, quantityOf } from "./quantities.ts";
 import { fitsFloat, type Real } from "./storage.ts";
 
@@ -89,7 +88,7 @@ function freeName({ name }: Quantity, taken: Set<string>): string {
 function typeOf({ divisor }: Quantity, columns: readonly (Column | null)[]): Real {
   const fits = columns.every((column) => {
     if (column === null) return true;
-    const step = printedStep(column) / divisor;
+    const step = printedResolution(column) / divisor;
     return fitsFloat(inProductUnits(column.values, divisor), step);
   });
   return fits ? "float" : "double";

@@ -1,8 +1,7 @@
-import { type Cast, type Position, positionFlags, presets, timeFlag } from "@wherry/core";
+import { type Cast, type Position, positionFlags, presets, printedResolution, timeFlag } from "@wherry/core";
 import { type MemoryDimension, type MemoryVariable, numberAttribute } from "@wherry/netcdf";
 import type { Equipment } from "./equipment.ts";
 import { flagVariable } from "./flag-variables.ts";
-import { printedStep } from "./printed-step.ts";
 import { attributes, BYTE_FILL, charData, fillAttribute, fitsFloat, store, wholeNumbers } from "./storage.ts";
 import type { WritingContext } from "./writing-context.ts";
 
@@ -271,7 +270,7 @@ function offsetVariable(casts: readonly Cast[], dimensions: readonly string[]): 
   // the printed pressure is the stored one and the offset together
   const steps = Float64Array.from(casts, ({ columns }) => {
     const pressure = columns.get("pressure");
-    return pressure?.source ? printedStep(pressure) : Number.NaN;
+    return pressure?.source ? printedResolution(pressure) : Number.NaN;
   });
   const stored = store(offsets, fitsFloat(offsets, steps) ? "float" : "double");
   if (stored.range === null) return [];

@@ -31,24 +31,3 @@ export const skipped = (step: string, reason: string): StepRecord => ({
 /** Values of a column; null if the cast has none of that name. */
 export const valuesOf = (cast: Cast, name: string): Float64Array | null =>
   cast.columns.get(name)?.values ?? null;
-
-/**
- * Smallest step of the printed values, in the unit of `values`; NaN if unknown (computed columns).
- *
- * The factor between printed and house unit is taken from the values themselves, so that it holds for every
- * unit that a reader can convert linearly.
- */
-export function printedResolution(column: Column): number {
-  const { source, values } = column;
-  if (source === null) return Number.NaN;
-  const step = 10 ** -source.decimals;
-  let first = Number.NaN;
-  let last = Number.NaN;
-  for (let k = 0; k < values.length && Number.isNaN(first); k++) first = values[k]!;
-  for (let k = values.length - 1; k >= 0 && Number.isNaN(last); k--) last = values[k]!;
-  const slope = (last - first) / (source.last - source.first);
-  if (Number.isFinite(slope) && slope !== 0) return Math.abs(slope) * step;
-  const ratio = source.first === 0 ? Number.NaN : first / source.first;
-  // an offset (pressure zeroed) makes the ratio meaningless; every other house unit is a plain multiple
-  return Number.isFinite(ratio) && ratio > 0 && column.name !== "pressure" ? ratio * step : step;
-}

@@ -1,5 +1,6 @@
 import type { Cast, Column, StepRecord } from "../cast/cast.ts";
-import { printedResolution, withColumns, withStep, withTest } from "../cast/change.ts";
+import { withColumns, withStep, withTest } from "../cast/change.ts";
+import { printedResolution } from "../cast/printed-resolution.ts";
 import { quantile } from "../cast/robust.ts";
 import { rowTimes } from "../cast/row-times.ts";
 import { pressureSpikes } from "../cast/spikes.ts";

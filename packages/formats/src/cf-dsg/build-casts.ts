@@ -44,7 +44,11 @@ export function buildCasts(parts: CastParts): {
     const wanted = stated ?? (layout.places.length === 1 ? stem : `${owner ?? stem}-${index + 1}`);
     const id = uniqueId(wanted, used);
     if (kept === 0) empty.push(id);
-    casts.push(castOf(parts, index, place, { id, kept, columns, texts, owner }));
+    const notes = [
+      ...(stated === null || stated === id ? [] : [`called "${stated}" in the file`]),
+      ...(owner === null ? [] : [`belongs to ${owner}`]),
+    ];
+    casts.push(castOf(parts, index, place, { id, kept, columns, texts, notes }));
   }
   if (empty.length === 0) return { casts, findings: [] };
   const finding = {
@@ -97,7 +101,7 @@ function castOf(
     readonly kept: number;
     readonly columns: ReadonlyMap<string, Column>;
     readonly texts: ReadonlyMap<string, readonly string[]>;
-    readonly owner: string | null;
+    readonly notes: readonly string[];
   },
 ): Cast {
   const { times, positions, context } = parts;
@@ -124,7 +128,7 @@ function castOf(
     end: positions.ends[index] ?? null,
     fixedDepth: parts.fixedDepths?.[index] ?? null,
     instrument: parts.instrument,
-    notes: own.owner === null ? parts.notes : [`belongs to ${own.owner}`, ...parts.notes],
+    notes: own.notes.length === 0 ? parts.notes : [...own.notes, ...parts.notes],
     columns,
     texts: own.texts,
     lines: Uint32Array.from({ length: kept }, (_, row) => placeOfRow(place.rows, row) + 1),

@@ -262,20 +262,23 @@ function featureDimensions(dataset: Dataset, type: FeatureType): Set<string> {
     const { dimensions } = variable;
     for (const name of variable.type === "char" ? dimensions.slice(0, -1) : dimensions) found.add(name);
   };
-  // without an id a station is told by its position, and a profile by its position and time
-  const byCoordinates = (names: readonly string[]) => {
-    for (const variable of dataset.variables.values())
-      if (names.includes(textOf(variable.attributes, "standard_name") ?? "")) add(variable);
+  // without an id a station is told by its position, a profile by its position or else its time
+  const byCoordinates = (...names: readonly string[]): boolean => {
+    const coordinates = [...dataset.variables.values()].filter(({ attributes }) =>
+      names.includes(textOf(attributes, "standard_name") ?? ""),
+    );
+    coordinates.forEach(add);
+    return coordinates.length > 0;
   };
   if (type !== "profile") {
     const owner = roles.get("timeseries_id") ?? roles.get("trajectory_id");
     if (owner) add(owner);
-    else if (type !== "trajectoryProfile") byCoordinates(["latitude", "longitude"]);
+    else if (type !== "trajectoryProfile") byCoordinates("latitude", "longitude");
   }
   if (type !== "timeSeries") {
     const profile = roles.get("profile_id");
     if (profile) add(profile);
-    else byCoordinates(type === "profile" ? ["latitude", "longitude", "time"] : ["time"]);
+    else if (type !== "profile" || !byCoordinates("latitude", "longitude")) byCoordinates("time");
   }
   return found;
 }

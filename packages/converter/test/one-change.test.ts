@@ -109,6 +109,29 @@ describe("one change that matters: the answer changes or a question appears", ()
       "missingMarker:temperature [degC]",
     ],
     [
+      "elapsed time with one colon",
+      {
+        head: "elapsed,pressure [dbar],temperature [degC]",
+        rows: "00:00,0.1,16\n00:01,0.2,16.1\n00:02,0.3,16.2",
+      },
+      "units:elapsed",
+    ],
+    [
+      "depths that are negative",
+      { head: "elapsed [s],depth [m],temperature [degC]", rows: "0,-0.1,16\n1,-0.5,16.2\n2,-1.0,16.3" },
+      "depthSign",
+    ],
+    [
+      "a hemisphere O in the head of a column",
+      {
+        lat: "x: 1",
+        lon: "y: 1",
+        head: "lat,lon (°O),pressure [dbar],temperature [degC]",
+        rows: "51.2,4.3,0.1,16\n51.2,4.3,0.5,16.2\n51.2,4.3,1.0,16.3",
+      },
+      "position",
+    ],
+    [
       "numbers of time without unit",
       { head: "time,pressure [dbar],temperature [degC],conductivity [mS/cm]" },
       "units:time",
@@ -154,6 +177,27 @@ describe("one change that matters: the answer changes or a question appears", ()
       "O in German",
       { lat: "Breite: 51.201 N", lon: "Laenge: 4.302 O" },
       { start: { latitude: 51.201, longitude: 4.302 } },
+    ],
+    ["west by a word", { lon: "longitude: 4.302 Ouest" }, { start: { latitude: 51.201, longitude: -4.302 } }],
+    [
+      "south by a small letter",
+      { lat: "latitude: 51.201 s" },
+      { start: { latitude: -51.201, longitude: -4.302 } },
+    ],
+    [
+      "west in the head of a column",
+      {
+        lat: "x: 1",
+        lon: "y: 1",
+        head: "lat,lon (°W),pressure [dbar],temperature [degC]",
+        rows: "51.201,4.302,0.1,16\n51.201,4.302,0.5,16.2\n51.201,4.302,1.0,16.3",
+      },
+      { start: { latitude: 51.201, longitude: -4.302 } },
+    ],
+    [
+      "a zone beside the date",
+      { start: "date: 2023-06-02 (UTC+2)\ntime: 08:30" },
+      { time: 1685694600 - 7200 },
     ],
     ["south", { lat: "latitude: 51°12'03.6\" S" }, { start: { latitude: -51.201, longitude: -4.302 } }],
   ])("%s is read", (_, changes, want) => {

@@ -4,8 +4,9 @@ import type { ColumnMeaning } from "./column-meaning.ts";
 import { conductivityKind } from "./conductivity-kind.ts";
 import { evidence } from "./file-facts.ts";
 import { otherColumn, quantityColumn } from "./house-column.ts";
+import { oneOf } from "./inquiry.ts";
 import { suspectMarkers } from "./missing-markers.ts";
-import { type NumberColumn, withoutMarkers } from "./number-column.ts";
+import { extentOf, medianOf, type NumberColumn, withoutMarkers } from "./number-column.ts";
 import { pressureKind } from "./pressure-kind.ts";
 import type { RawCast, RawColumn } from "./raw-cast.ts";
 import { salinityScale, temperatureScale } from "./scales.ts";
@@ -72,7 +73,7 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
     const answer = answeredQuantity(column, context, note);
     const final = answer ?? meaning;
     const known = settleColumn(column, final, numbers, context, note);
-    if (known) settled.push(known);
+    if (known) settled.push(known.quantity === "depth" ? downward(known, context, note) : known);
     else others.push({ column, numbers });
   }
 
@@ -102,6 +103,22 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
   for (const { column } of built) add(column);
   attachFlags(flagColumns, columns, texts, cast, context);
   return { columns, texts, evidence: found, findings, markers: [...markers] };
+}
+
+/** Depths that are negative numbers may be heights; what they are is asked. */
+function downward(each: Settled, { facts, id }: ColumnContext, note: Note): Settled {
+  if (!(medianOf(each.numbers.values) < 0) || extentOf(each.numbers.values).max > 1) return each;
+  const answer = facts.inquiry.settle({
+    topic: "depthSign",
+    holds: [id],
+    text: `The numbers under "${each.column.head.header}" are negative. Do they count upward from the surface (heights), or downward?`,
+    candidates: ["upward", "downward"],
+    read: oneOf("upward", "downward"),
+    form: "upward or downward",
+  });
+  if (answer) note(each.column, "answered", answer.because);
+  if (answer?.value !== "upward") return each;
+  return { ...each, numbers: { ...each.numbers, values: each.numbers.values.map((value) => -value) } };
 }
 
 /** The meaning a person gave a column, whatever its head says. */

@@ -220,10 +220,21 @@ function rowPositions(cast: RawCast): { readonly first: Fix; readonly last: Fix 
 function degreesAt(cast: RawCast, column: RawColumn, axis: Axis, row: number): number {
   if (column.numbers) {
     const value = column.numbers.values[row] ?? NaN;
-    return Math.abs(value) <= (axis === "latitude" ? 90 : 180) ? value : NaN;
+    const side = sideOfHead(column.head.header, axis);
+    if (!(Math.abs(value) <= (axis === "latitude" ? 90 : 180)) || side === null || (side < 0 && value < 0))
+      return NaN;
+    return side * value;
   }
   const [coordinate] = findCoordinates(cast.rows[row]?.[column.index] ?? "", axis);
   return coordinate?.sign == null ? NaN : coordinate.sign * coordinate.degrees;
+}
+
+/** "Lon (°W)": the hemisphere stands in the head; null for the letter O, which leaves it open. */
+function sideOfHead(header: string, axis: Axis): 1 | -1 | null {
+  const behind = header.replace(/^[^A-Za-zÀ-ÿ]*[A-Za-zÀ-ÿ]+/, "");
+  if (axis === "latitude") return /(?<![A-Za-z])(?:S|south|sud|sur|sul)(?![A-Za-z])/i.test(behind) ? -1 : 1;
+  if (/(?<![A-Za-z])O(?![A-Za-z])/.test(behind)) return null;
+  return /(?<![A-Za-z])(?:W|west|ouest|oeste|ovest|vest)(?![A-Za-z])/i.test(behind) ? -1 : 1;
 }
 
 /** "51.2, -4.3" or with hemisphere letters N, S, E, W. */

@@ -41,9 +41,9 @@ export function meaningOf(
   const role = roleOfName(head.name);
   const form = timeForm(cells);
   if (form && (numbers === null || role?.role === "date" || role?.role === "datetime")) {
-    return role?.role === "elapsed" && form === "clock"
-      ? { kind: "elapsed", unit: "s" }
-      : { kind: "time", form };
+    if (role?.role !== "elapsed" || form !== "clock") return { kind: "time", form };
+    // "00:12" could be hours and minutes or minutes and seconds
+    return { kind: "elapsed", unit: cells.some((cell) => /^\d+:\d\d:\d\d/.test(cell)) ? "s" : null };
   }
   if (numbers === null) {
     if (role?.role === "cast" || role?.role === "station" || role?.role === "flag")

@@ -9,6 +9,7 @@ export const TOPICS = [
   "date",
   "dateOrder",
   "decimalSign",
+  "depthSign",
   "endPosition",
   "fixedDepth",
   "flagScheme",

@@ -82,6 +82,11 @@ function headCells(
     splitCells(bare, layout.delimiter, layout.edges),
     splitCells(text, layout.delimiter, layout.edges),
     bare.trim().split(/\s{2,}|\t/),
+    // a unit in brackets belongs to the name before it
+    bare
+      .trim()
+      .replace(/[^\S\t]+(?=[[(])/g, "_")
+      .split(/\s+/),
     ...(["\t", ";", ",", "|", "whitespace"] as const).map((delimiter) => splitCells(bare, delimiter)),
   ].map((cells) => cells.map((cell) => cell.trim().replace(/^"(.*)"$/, "$1")));
   for (const cells of attempts) {

@@ -28,8 +28,12 @@ words("longitude", 1, "E Ø Ö EAST EST OST OOST ØST ÖST ESTE LESTE OL");
 words("longitude", -1, "W V WEST OUEST OESTE OVEST VEST VÄST WL");
 words("longitude", null, "O");
 
+// words in any case; single letters in capitals, since a small s is also a second
 const LETTERS = Object.keys(HEMISPHERES)
   .sort((a, b) => b.length - a.length)
+  .map((name) =>
+    name.length === 1 ? name : [...name].map((char) => `[${char}${char.toLowerCase()}]`).join(""),
+  )
   .join("|");
 const WHOLE = String.raw`\d{1,3}`;
 const MINUTES = String.raw`[0-5]?\d(?:[.,]\d+)?`;
@@ -38,7 +42,7 @@ const MINUTE = String.raw`(?:\s*['′’‘m]\s*|\s*min\.?\s*|-|:|\s+)`;
 const SECOND = String.raw`(?:\s*(?:"|″|”|''|’’|s(?![a-z])|sec\.?))?`;
 const ANGLE = String.raw`(?<minus>[-−–+])?\s?(?:(?<d3>${WHOLE})(?<sep3>${DEGREE})(?<m3>[0-5]?\d)${MINUTE}(?<s3>${MINUTES})${SECOND}|(?<d2>${WHOLE})(?<sep2>${DEGREE})(?<m2>${MINUTES})(?:\s*['′’‘m](?![a-z])|\s*min\b\.?)?|(?<d1>\d{1,7}(?:[.,]\d+)?)(?:\s*[°º˚]|\s*deg\b\.?)?)`;
 const COORDINATE = new RegExp(
-  String.raw`(?<![\wÀ-ÿ.])(?:(?<before>${LETTERS})\s*${ANGLE}(?![\w/]|[.,]\d)|${ANGLE.replaceAll("?<", "?<x")}\s*,?\s*(?<after>${LETTERS}|[new])(?![\wÀ-ÿ/])|${ANGLE.replaceAll("?<", "?<y")}(?![\w/]|[.,]\d))`,
+  String.raw`(?<![\wÀ-ÿ.])(?:(?<before>${LETTERS})\s*${ANGLE}(?![\w/]|[.,]\d)|${ANGLE.replaceAll("?<", "?<x")}\s*,?\s*(?<after>${LETTERS}|[nsewo])(?![\wÀ-ÿ/])|${ANGLE.replaceAll("?<", "?<y")}(?![\w/]|[.,]\d))`,
   "g",
 );
 

@@ -138,7 +138,10 @@ function rawColumns(
     const times = (used.get(bare) ?? 0) + 1;
     used.set(bare, times);
     const head = { ...given, header: times === 1 ? bare : `${bare} (${times})` };
-    const moments = meaning.kind === "time" ? readMoments(rows.map((row) => row[index] ?? "")) : null;
+    const moments =
+      meaning.kind === "time" || (meaning.kind === "elapsed" && numbers === null)
+        ? readMoments(rows.map((row) => row[index] ?? ""))
+        : null;
     columns.push({ index, head, meaning, numbers, moments });
   }
   return columns;

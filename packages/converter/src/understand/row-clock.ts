@@ -83,6 +83,7 @@ export function relativeTimes(cast: RawCast, facts: FileFacts): RowTimes | null 
 
 function elapsedRows(cast: RawCast, id: string, column: RawColumn, facts: FileFacts): ElapsedRows | null {
   if (column.meaning.kind !== "elapsed") return null;
+  if (!column.numbers) return clockedRows(cast, id, column, facts);
   const since = sinceOf(cast);
   let unit = column.meaning.unit;
   if (unit === null) {
@@ -100,10 +101,30 @@ function elapsedRows(cast: RawCast, id: string, column: RawColumn, facts: FileFa
     if (unit === null) return null;
   }
   const scale = SECONDS[unit];
-  const seconds = column.numbers
-    ? Float64Array.from(column.numbers.values, (value) => (unit === "ms" ? value / 1000 : value * scale))
-    : (rowTimesOf(column.moments ?? [], null, null).local as Float64Array);
+  const seconds = Float64Array.from(column.numbers.values, (value) =>
+    unit === "ms" ? value / 1000 : value * scale,
+  );
   return { kind: "elapsed", seconds, since };
+}
+
+/** Elapsed time written as h:mm:ss, or with one colon, which is asked about. */
+function clockedRows(cast: RawCast, id: string, column: RawColumn, facts: FileFacts): ElapsedRows | null {
+  const { local } = rowTimesOf(column.moments ?? [], null, null);
+  if (column.meaning.kind === "elapsed" && column.meaning.unit === "s")
+    return { kind: "elapsed", seconds: local, since: sinceOf(cast) };
+  const form = facts.inquiry.settle({
+    topic: "units",
+    column: column.head.header,
+    holds: [id],
+    text: `Does "${column.head.header}" count minutes and seconds, or hours and minutes? Its cells have one colon.`,
+    ...(cast.headLine === null ? {} : { line: cast.headLine }),
+    candidates: ["min:s", "h:min"],
+    read: (value) => (value === "min:s" || value === "h:min" ? value : null),
+    form: "min:s or h:min",
+  })?.value;
+  if (!form) return null;
+  const scale = form === "min:s" ? 1 / 60 : 1;
+  return { kind: "elapsed", seconds: local.map((value) => value * scale), since: sinceOf(cast) };
 }
 
 /** A moment after "since" in a header line. */

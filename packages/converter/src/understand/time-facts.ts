@@ -83,7 +83,13 @@ export function zoneFacts(lines: readonly HeaderLine[]): readonly ZoneFact[] {
 
 const mentionsTime = (line: HeaderLine) => {
   const topics = headerTopics(wordsOf(line.text));
-  return topics.has("clock") || topics.has("time") || topics.has("zone") || topics.has("local");
+  return (
+    topics.has("clock") ||
+    topics.has("date") ||
+    topics.has("time") ||
+    topics.has("zone") ||
+    topics.has("local")
+  );
 };
 
 /** Orders of day, month and year that fit every date of the file that is written in digits with the year last. */

@@ -178,6 +178,16 @@ describe("one change that matters: the answer changes or a question appears", ()
       { lat: "Breite: 51.201 N", lon: "Laenge: 4.302 O" },
       { start: { latitude: 51.201, longitude: 4.302 } },
     ],
+    [
+      "west on a line of its own",
+      { lon: "longitude: 4.302\nE/W: W" },
+      { start: { latitude: 51.201, longitude: -4.302 } },
+    ],
+    [
+      "west behind a semicolon",
+      { lat: "latitude;51.201;N", lon: "longitude;4.302;W" },
+      { start: { latitude: 51.201, longitude: -4.302 } },
+    ],
     ["west by a word", { lon: "longitude: 4.302 Ouest" }, { start: { latitude: 51.201, longitude: -4.302 } }],
     [
       "south by a small letter",
@@ -240,5 +250,19 @@ describe("contradictions are asked about", () => {
     const head = "elapsed [s],pressure [dbar],temperature [degC],conductivity [mS/cm],salinity";
     const rows = "0,0.1,10.0,42.05,27.0\n1,0.5,10.0,42.05,27.0\n2,1.0,10.0,42.05,27.0\n3,1.5,10.0,42.05,27.0";
     expect(asked(file({ head, rows }))).toContain("conductivityKind");
+  });
+});
+
+describe("a time that is not the start", () => {
+  const rows = "0.5,16.1\n1.0,16.0\n1.5,15.9";
+  test.each([
+    ["time at bottom: 2023-06-02T08:30:00Z", "bottom"],
+    ["date: 2023-06-02\ntime at bottom: 08:30 UTC", "bottom"],
+    ["end time: 2023-06-02T08:30:00Z", "end"],
+    ["time: 2023-06-02T08:30:00Z", "start"],
+  ])("%s", (start, role) => {
+    const read = file({ start, head: "depth [m],temperature [degC]", rows });
+    expect(asked(read)).toEqual([]);
+    expect(read.casts[0]).toMatchObject({ time: 1685694600, timeRole: role });
   });
 });

@@ -1,5 +1,6 @@
 import { type Evidence, type Position, parseNumber } from "@wherry/core";
 import { evidence, type FileFacts } from "./file-facts.ts";
+import type { HeaderLine } from "./header-lines.ts";
 import type { Axis, Coordinate } from "./position.ts";
 import { findCoordinates } from "./position.ts";
 import { type CoordinateFact, type PositionFacts, positionFacts } from "./position-facts.ts";
@@ -100,6 +101,12 @@ export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: 
 
   function signed({ axis, coordinate, line }: CoordinateFact): number | null {
     if (coordinate.sign === null) return letterO(coordinate, line.number);
+    if (coordinate.hemisphere === "none") {
+      // "E/W: W" on a line of its own
+      const side = sideOnItsOwn([...cast.own, ...cast.shared], axis);
+      if (side === null) return letterO({ ...coordinate, sign: null }, line.number);
+      if (side !== undefined) return side * coordinate.degrees;
+    }
     if (axis === "longitude" && coordinate.hemisphere === "none" && zone !== null && zone !== 0) {
       // a local clock keeps near its longitude: 15 degrees an hour, a few hours off at most
       const expected = zone / 4;
@@ -176,6 +183,18 @@ export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: 
       form: 'latitude and longitude in decimal degrees, such as "51.2000, -4.3000"',
     });
   }
+}
+
+/** A line whose value is a hemisphere and nothing else; null for the letter O, undefined if there is none. */
+function sideOnItsOwn(lines: readonly HeaderLine[], axis: Axis): 1 | -1 | null | undefined {
+  for (const { key, value } of lines) {
+    if (key === null || !/^[A-Za-zÀ-ÿ]{1,6}$/.test(value)) continue;
+    const [coordinate] = findCoordinates(`1 ${value.toUpperCase()}`);
+    if (coordinate?.axis !== axis) continue;
+    if (value.length > 1 || /hemi|direction|\bdir\b|[EWNS]\s*\/\s*[EWNS]|lat|lon/i.test(key))
+      return coordinate.sign;
+  }
+  return undefined;
 }
 
 const signOnly = (said: PositionFacts) =>

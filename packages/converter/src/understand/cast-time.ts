@@ -11,6 +11,7 @@ import { readUtc, writeUtc } from "./utc-text.ts";
 export interface CastTime {
   /** Epoch seconds UTC of the first row, or the stated time; NaN if not known. */
   readonly time: number;
+  readonly timeRole: "start" | "bottom" | "end" | "unknown";
   readonly endTime: number;
   readonly elapsed: Float64Array | null;
   /** Minutes east of UTC of the clock that was read; null if it is not known. */
@@ -150,6 +151,8 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
       );
     }
   }
+  let timeRole: CastTime["timeRole"] = "start";
+  if (Number.isNaN(time) && !rows && !startPick?.clock && !conflict) otherRole();
   if (Number.isNaN(time)) {
     const answered = askTime();
     if (answered) {
@@ -160,6 +163,7 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
   }
   return {
     time,
+    timeRole: Number.isNaN(time) ? "unknown" : timeRole,
     endTime,
     elapsed,
     zone: clockZone,
@@ -167,6 +171,21 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
     timeColumns,
     unreadRows: rows?.kind === "clock" ? rows.times.unread : [],
   };
+
+  /** The header may tell only when the cast was at its bottom, or when it ended. */
+  function otherRole(): void {
+    const bottom = pickMoments(moments, "bottom");
+    const picked = bottom && bottom !== "conflict" ? headerUtc(bottom, null) : null;
+    if (bottom && bottom !== "conflict" && picked) {
+      time = picked.utc;
+      timeRole = "bottom";
+      const { line } = bottom.clock!;
+      found.push(evidence("time", "stated", `line ${line.number} says "${line.text}"`, place(line.number)));
+    } else if (!Number.isNaN(endTime)) {
+      time = endTime;
+      timeRole = "end";
+    }
+  }
 
   function utcOfRows(
     read: ClockRows,

@@ -145,7 +145,7 @@ function buildCast(
     state: shape.state,
     rows: cast.rows.length,
     time: when.time,
-    timeRole: Number.isNaN(when.time) ? "unknown" : "start",
+    timeRole: when.timeRole,
     endTime: when.endTime,
     elapsed: when.elapsed,
     start: where.start,

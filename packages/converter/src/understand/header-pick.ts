@@ -10,17 +10,18 @@ export interface Picked {
 /** Start or end of a cast from the header's dates and times. */
 export function pickMoments(
   moments: readonly HeaderMoment[],
-  wanted: "start" | "end",
+  wanted: "start" | "bottom" | "end",
 ): Picked | "conflict" | null {
   const of = (...roles: readonly HeaderMoment["role"][]) =>
     moments.filter(({ role }) => roles.includes(role));
   const dated = ({ moment }: HeaderMoment) => moment.dates.length > 0;
   const clocked = ({ moment }: HeaderMoment) => moment.secondOfDay !== null;
   const days = [...of("date"), ...of("start", "time"), ...of("bare")].filter(dated);
-  if (wanted === "end") {
-    const clock = of("end").find(clocked);
+  if (wanted !== "start") {
+    const clock = of(wanted).find(clocked);
     if (!clock) return null;
-    return { clock, date: dated(clock) ? clock : (of("end").find(dated) ?? null) };
+    const day = of(wanted).find(dated) ?? (wanted === "bottom" ? days[0] : undefined);
+    return { clock, date: dated(clock) ? clock : (day ?? null) };
   }
   for (const role of ["start", "time", "bare"] as const) {
     const full = of(role).filter((each) => dated(each) && clocked(each));

@@ -42,7 +42,7 @@ const MINUTE = String.raw`(?:\s*['′’‘m]\s*|\s*min\.?\s*|-|:|\s+)`;
 const SECOND = String.raw`(?:\s*(?:"|″|”|''|’’|s(?![a-z])|sec\.?))?`;
 const ANGLE = String.raw`(?<minus>[-−–+])?\s?(?:(?<d3>${WHOLE})(?<sep3>${DEGREE})(?<m3>[0-5]?\d)${MINUTE}(?<s3>${MINUTES})${SECOND}|(?<d2>${WHOLE})(?<sep2>${DEGREE})(?<m2>${MINUTES})(?:\s*['′’‘m](?![a-z])|\s*min\b\.?)?|(?<d1>\d{1,7}(?:[.,]\d+)?)(?:\s*[°º˚]|\s*deg\b\.?)?)`;
 const COORDINATE = new RegExp(
-  String.raw`(?<![\wÀ-ÿ.])(?:(?<before>${LETTERS})\s*${ANGLE}(?![\w/]|[.,]\d)|${ANGLE.replaceAll("?<", "?<x")}\s*,?\s*(?<after>${LETTERS}|[nsewo])(?![\wÀ-ÿ/])|${ANGLE.replaceAll("?<", "?<y")}(?![\w/]|[.,]\d))`,
+  String.raw`(?<![\wÀ-ÿ.])(?:(?<before>${LETTERS})\s*${ANGLE}(?![\w/]|[.,]\d)|${ANGLE.replaceAll("?<", "?<x")}\s*[,;|]?\s*(?<after>${LETTERS}|[nsewo])(?![\wÀ-ÿ/])|${ANGLE.replaceAll("?<", "?<y")}(?![\w/]|[.,]\d))`,
   "g",
 );
 

@@ -7,7 +7,7 @@ import { readZone, type ZoneReading, zoneAmong } from "./zone.ts";
 /** A date or time in the header, and what the words before it make of it. */
 export interface HeaderMoment {
   readonly moment: Moment;
-  readonly role: "start" | "end" | "time" | "date" | "bare" | "unclear";
+  readonly role: "start" | "end" | "bottom" | "time" | "date" | "bare" | "unclear";
   readonly line: HeaderLine;
 }
 
@@ -26,6 +26,7 @@ export function headerMoments(lines: readonly HeaderLine[]): readonly HeaderMome
       from = moment.end;
       if (topics.has("elsewhere") || topics.has("serial") || topics.has("model")) continue;
       if (topics.has("end")) role = "end";
+      else if (topics.has("bottom")) role = "bottom";
       else if (topics.has("start")) role = "start";
       else if (topics.has("date") && moment.secondOfDay === null) role = "date";
       else if (topics.has("time") || topics.has("date") || topics.has("local") || topics.has("clock"))

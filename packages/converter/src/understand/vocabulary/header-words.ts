@@ -4,6 +4,7 @@ import { type Language, plainWords } from "../words.ts";
 export type HeaderTopic =
   | "start"
   | "end"
+  | "bottom"
   | "time"
   | "date"
   | "clock"
@@ -55,6 +56,10 @@ const ENTRIES: readonly Entry[] = [
   entry("start", "it", "inizio"),
   entry("start", "nl", "begin, aanvang"),
   entry("start", "da no sv", "begyndelse, begynnelse, borjan, starttid"),
+  entry("bottom", "en", "bottom, at bottom, deepest"),
+  entry("bottom", "fr", "fond, au fond"),
+  entry("bottom", "de nl da no sv", "grund, am grund, bodem, bund, bunn, botten"),
+  entry("bottom", "es pt it", "fondo, fundo"),
   entry(
     "end",
     "en",

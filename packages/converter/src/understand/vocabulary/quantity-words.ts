@@ -92,7 +92,7 @@ const ENTRIES: readonly Entry[] = [
   entry(
     "specific_conductance",
     "en",
-    "specific conductance, specific conductivity, spec cond, sp cond, spcond, spc, sc, ec 25, ec25, conductivity 25, cond 25, cond25, conductivity at 25 c, conductivity 25 c, conductivity at 25 deg c, conductance 25, ec at 25 c, ec 25 c",
+    "specific conductance, specific conductivity, spec cond, sp cond, spcond, spc, sc, ec 25, ec25, conductivity 25, cond 25, cond25, cond at 25 c, cond 25 c, conductivity at 25 c, conductivity 25 c, conductivity at 25 deg c, conductance 25, ec at 25 c, ec 25 c",
   ),
   entry(
     "specific_conductance",

@@ -39,7 +39,7 @@ export const cfRole = defineRule({
     },
     {
       cdl: withRole('comment = "none"'),
-      where: { attribute: "cf_role" },
+      where: {},
       message: "missing",
       level: "warning",
     },
@@ -64,7 +64,7 @@ export const cfRole = defineRule({
         expected,
       });
     if (having.length === 0)
-      report({ attribute: "cf_role" }, "missing", {
+      report({}, "missing", {
         expected,
         level: "warning",
         fill: { type: claimed ?? "" },

@@ -19,20 +19,20 @@ export const featureType = defineRule({
   remedy: `Set the global attribute featureType to one of ${TYPES.join(", ")}.`,
   messages: {
     unknown: "featureType is {found}",
-    ragged: "the file holds a ragged array ({variable}) but has no featureType",
-    role: "the file holds identified features ({variable}) but has no featureType",
+    ragged: "the file holds a ragged array ({other}) but has no featureType",
+    role: "the file holds identified features ({other}) but has no featureType",
   },
   passing: [`:featureType = "timeSeriesProfile" ;`, `:featureType = "Profile" ;`, "variables: float t ;"],
   failing: [
     { cdl: `:featureType = "cast" ;`, where: { attribute: "featureType" }, message: "unknown" },
     {
       cdl: castsCdl().replace(":featureType", ":comment"),
-      where: { attribute: "featureType", variable: "rows" },
+      where: { attribute: "featureType" },
       message: "ragged",
     },
     {
       cdl: `dimensions: cast = 2 ; variables: int cast(cast) ; cast:cf_role = "profile_id" ;`,
-      where: { attribute: "featureType", variable: "cast" },
+      where: { attribute: "featureType" },
       message: "role",
       level: "warning",
     },
@@ -48,9 +48,9 @@ export const featureType = defineRule({
     }
     const [link] = dataset.layout.links;
     const identity = dataset.all.find((variable) => variable.has("cf_role"));
-    if (link !== undefined) report({ ...where, variable: link.variable }, "ragged", { expected: TYPES });
+    if (link !== undefined) report(where, "ragged", { expected: TYPES, fill: { other: link.variable } });
     // only highly recommended for the orthogonal form, which this may be
     else if (identity !== undefined)
-      report({ ...where, variable: identity.name }, "role", { expected: TYPES, level: "warning" });
+      report(where, "role", { expected: TYPES, level: "warning", fill: { other: identity.name } });
   },
 });

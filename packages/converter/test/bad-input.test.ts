@@ -158,6 +158,14 @@ describe("answers", () => {
   test("an answer that nothing asks for is told", () =>
     expect(problems("conductivityKind", "in situ").map(({ code }) => code)).toContain("answers/not-needed"));
 
+  test("a position that the file itself gives is not replaced, and that is told", () => {
+    const file = understood(plainExport(), "cast.csv", [
+      { about: "position", where: "cast.csv", value: "10, 20" },
+    ]);
+    expect(file.casts[0]?.start).toMatchObject({ latitude: 51.201, longitude: -4.302 });
+    expect(file.findings.map(({ code }) => code)).toEqual(["answers/not-needed"]);
+  });
+
   test("an answer for another file is passed over", () =>
     expect(problems("timeZone", "UTC", "other.csv")).toEqual([]));
 

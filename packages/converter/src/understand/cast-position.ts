@@ -41,7 +41,7 @@ export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: 
     start = fixOf(said, "start");
     end = fixOf(said, "end");
   }
-  const given = facts.inquiry.given({ topic: "position", cast: id, read: readPosition });
+  const given = start ? null : facts.inquiry.given({ topic: "position", cast: id, read: readPosition });
   if (!start && given) {
     start = { ...given.value, line: null, words: given.because };
     found.push(evidence("position", "answered", given.because, place(null)));
@@ -58,7 +58,7 @@ export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: 
     ({ about, casts }) => about === "hemisphere" && casts.includes(id),
   );
   if (!start && !openSign) askPosition();
-  const lateEnd = facts.inquiry.given({ topic: "endPosition", cast: id, read: readPosition });
+  const lateEnd = end ? null : facts.inquiry.given({ topic: "endPosition", cast: id, read: readPosition });
   if (!end && lateEnd) end = { ...lateEnd.value, line: null, words: lateEnd.because };
   if (end && (end.line !== null || lateEnd))
     found.push(

@@ -4,9 +4,7 @@ import { nearest } from "./words.ts";
 
 /** Everything a question can be about. A topic on one column is followed by a colon and its head. */
 export const TOPICS = [
-  "castSplitting",
   "conductivityKind",
-  "date",
   "dateOrder",
   "decimalSign",
   "depthSign",
@@ -21,7 +19,6 @@ export const TOPICS = [
   "salinityScale",
   "temperatureScale",
   "time",
-  "timeOfDay",
   "timeRole",
   "timeZone",
   "units",

@@ -1,3 +1,4 @@
+import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
 // Tests run the sources of every package, never a possibly stale build.
@@ -8,6 +9,7 @@ export default defineConfig({
   ssr: { resolve: { conditions } },
   test: {
     include: ["src/**/*.test.ts", "test/**/*.test.ts", "*.test.ts"],
+    setupFiles: [fileURLToPath(new URL("./tools/fixed-seed.ts", import.meta.url))],
     testTimeout: 60_000,
     maxWorkers: 2,
   },

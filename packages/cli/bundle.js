@@ -1,5 +1,5 @@
 // Bundles the program into dist/wherry.js; libraries that are loaded only when needed become chunks beside it.
-import { readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { build } from "esbuild";
 
 const { version } = JSON.parse(readFileSync("package.json", "utf8"));
@@ -22,3 +22,9 @@ await build({
     js: 'import { createRequire as __createRequire } from "node:module"; const require = __createRequire(import.meta.url);',
   },
 });
+
+// The notices of what the bundle holds go with it.
+const notices = readdirSync("..")
+  .map((name) => `../${name}/NOTICE`)
+  .filter(existsSync);
+writeFileSync("dist/NOTICE", notices.map((path) => readFileSync(path, "utf8")).join("\n"));

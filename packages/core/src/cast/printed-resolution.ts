@@ -18,7 +18,7 @@ export function printedResolution({ source, units, values }: Column): number {
   const slope = (known.at(-1)! - known[0]!) / (source.last - source.first);
   if (Number.isFinite(slope) && slope !== 0) return Math.abs(slope) * step;
   const largest = known.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
-  return largest * 10 ** -source.significantDigits;
+  return Math.min(step, largest * 10 ** -source.significantDigits);
 }
 
 /** How many house units one unit of the source is; NaN if that cannot be told. */

@@ -213,6 +213,33 @@ describe("files that nobody here made", () => {
   });
 });
 
+test.each([
+  "profile_contig.nc",
+  "profile_indexed.nc",
+  "profile_incomplete.nc",
+  "ts_multi.nc",
+  "trajprof_ragged.nc",
+])("%s with damaged bytes never throws", async (name) => {
+  const sound = readFileSync(testData("samples", "dsg_own", name));
+  let seed = 1;
+  const next = (below: number) => {
+    seed = (seed * 48271) % 2147483647; // Lehmer, "minimal standard"
+    return seed % below;
+  };
+  let read = 0;
+  for (let run = 0; run < 120; run++) {
+    const bytes = Uint8Array.from(sound);
+    const reach = run % 3 === 0 ? bytes.length : 9000;
+    for (let n = next(6); n >= 0; n--) bytes[next(Math.min(reach, bytes.length))] = next(256);
+    const opened = await openDataset(bytes);
+    if (!opened.ok) continue;
+    await understood(opened.value, name);
+    opened.value.close?.();
+    read++;
+  }
+  expect(read).toBeGreaterThan(20);
+});
+
 test("files with planted faults give casts or a statement, and never throw", async () => {
   const folder = testData("samples", "planted");
   for (const name of readdirSync(folder).filter((each) => each.endsWith(".nc"))) {

@@ -149,7 +149,7 @@ export interface Cast {
   readonly columns: ReadonlyMap<string, Column>;
   /** Columns of text that pass through, by header. */
   readonly texts: ReadonlyMap<string, readonly string[]>;
-  /** Line of the source file of each row, from 1. */
+  /** Line of the source file of each row, from 1; in netCDF its place along the dimension of rows, from 1. */
   readonly lines: Uint32Array;
   readonly source: { readonly path: string; readonly sha256: string };
   readonly evidence: readonly Evidence[];

@@ -10,6 +10,7 @@ import { findLayout, type Layout, MOST_CELLS, tooLarge } from "./layout.ts";
 import { noCasts, otherKindOf } from "./no-casts.ts";
 import { planRows, readRows } from "./row-columns.ts";
 import { cellsOf, missingValues } from "./stored-numbers.ts";
+import { levelOf } from "./take.ts";
 
 export interface CfDsgContext {
   /** Name of the file, as evidence and findings call it. */
@@ -89,7 +90,7 @@ async function understand(dataset: Dataset, context: CfDsgContext): Promise<Unde
 function checkSize(dataset: Dataset, layout: Layout): Result<Layout> {
   let cells = 0;
   for (const variable of dataset.variables.values())
-    if (variable.dimensions.includes(layout.along)) cells += cellsOf(variable);
+    if (levelOf(dataset, layout, variable) !== null) cells += cellsOf(variable);
   return cells > MOST_CELLS ? fail(tooLarge(cells)) : succeed(layout);
 }
 

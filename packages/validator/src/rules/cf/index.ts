@@ -10,6 +10,7 @@ import { boundsValues } from "./bounds-values.ts";
 import { calendarKnown } from "./calendar-known.ts";
 import { calendarPlace } from "./calendar-place.ts";
 import { calendarPresent } from "./calendar-present.ts";
+import { calendarReform } from "./calendar-reform.ts";
 import { cfRole } from "./cf-role.ts";
 import { conventions } from "./conventions.ts";
 import { conventionsAlone } from "./conventions-alone.ts";
@@ -46,6 +47,8 @@ import { horizontalAxis } from "./horizontal-axis.ts";
 import { indexVariable } from "./index-variable.ts";
 import { labelName } from "./label-name.ts";
 import { latitudeUnits } from "./latitude-units.ts";
+import { leapSecondOrigin } from "./leap-second-origin.ts";
+import { listedWords } from "./listed-words.ts";
 import { longName } from "./long-name.ts";
 import { longitudeUnits } from "./longitude-units.ts";
 import { missingIds } from "./missing-ids.ts";
@@ -102,6 +105,7 @@ export const cfRules: readonly Rule[] = [
   calendarKnown,
   calendarPlace,
   calendarPresent,
+  calendarReform,
   cfRole,
   conventions,
   conventionsAlone,
@@ -138,6 +142,8 @@ export const cfRules: readonly Rule[] = [
   indexVariable,
   labelName,
   latitudeUnits,
+  leapSecondOrigin,
+  listedWords,
   longName,
   longitudeUnits,
   missingIds,

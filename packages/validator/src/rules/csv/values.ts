@@ -1,36 +1,8 @@
-import { parseIsoTime, parseNumber } from "@wherry/core";
+import { parseNumber } from "@wherry/core";
 import { csvwClause, defineCsvRule } from "../../engine/csv-rule.ts";
 import type { CsvColumn } from "../../engine/csv-table.ts";
 import { tableExample } from "./csv-example.ts";
-
-const INTEGER = /^[+-]?\d+$/;
-
-/** Lexical forms of the built-in datatypes that tables of measurements use; other datatypes are not examined. */
-const FORMS: Readonly<Record<string, (text: string) => boolean>> = {
-  number: isNumber,
-  double: isNumber,
-  float: isNumber,
-  decimal: (text) => /^[+-]?(?:\d+\.?\d*|\.\d+)$/.test(text),
-  ...Object.fromEntries(
-    ["integer", "long", "int", "short", "byte"].map((name) => [name, (text: string) => INTEGER.test(text)]),
-  ),
-  ...Object.fromEntries(
-    ["nonNegativeInteger", "unsignedLong", "unsignedInt", "unsignedShort", "unsignedByte"].map((name) => [
-      name,
-      (text: string) => INTEGER.test(text) && parseNumber(text) >= 0,
-    ]),
-  ),
-  positiveInteger: (text) => INTEGER.test(text) && parseNumber(text) > 0,
-  boolean: (text) => /^(?:true|false|1|0)$/.test(text),
-  date: (text) => /^-?\d{4,}-\d\d-\d\d(?:Z|[+-]\d\d:\d\d)?$/.test(text) && parseIsoTime(text.slice(0, 10)).ok,
-  dateTime: (text) => /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d/.test(text) && parseIsoTime(text).ok,
-  datetime: (text) => /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d/.test(text) && parseIsoTime(text).ok,
-  dateTimeStamp: (text) => /T.*(?:Z|[+-]\d\d:\d\d)$/.test(text) && parseIsoTime(text).ok,
-};
-
-function isNumber(text: string): boolean {
-  return /^(?:NaN|-?INF)$/.test(text) || !Number.isNaN(parseNumber(text));
-}
+import { DATATYPE_FORMS } from "./datatype-forms.ts";
 
 type Fault = "form" | "empty" | "limit";
 
@@ -38,7 +10,7 @@ function judge(cell: string, column: CsvColumn): Fault | null {
   const { datatype, nulls, required, minimum, maximum } = column;
   const text = datatype === "string" ? cell : cell.trim();
   if (nulls.includes(text)) return required ? "empty" : null;
-  const form = FORMS[datatype];
+  const form = DATATYPE_FORMS[datatype];
   if (form === undefined) return null;
   if (!form(text)) return "form";
   const value = parseNumber(text);

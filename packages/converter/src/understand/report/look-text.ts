@@ -1,4 +1,4 @@
-import type { Cast, Evidence } from "@wherry/core";
+import { type Cast, type Evidence, parseNumber } from "@wherry/core";
 import type { Question, UnderstoodFile } from "@wherry/formats";
 import { isoTime, type LookColumn, lookDocument } from "./look-document.ts";
 
@@ -133,7 +133,9 @@ function columnTable(columns: readonly LookColumn[]): string[] {
       [...new Set(column.evidence.map((each) => each.certainty))].join(", "),
     ]),
   ].map((row) =>
-    row.map((cell) => (/^-?\d+\.\d{7,}$/.test(cell) ? cell.slice(0, cell.indexOf(".") + 7) : cell)),
+    row.map((cell) =>
+      /^-?\d+\.\d{7,}$/.test(cell) ? parseNumber(cell).toFixed(6).replace(/\.?0+$/, "") : cell,
+    ),
   );
   const widths = rows[0]!.map((_, c) => Math.max(...rows.map((row) => [...(row[c] ?? "")].length)));
   return rows.map((row) =>

@@ -134,7 +134,11 @@ function columnTable(columns: readonly LookColumn[]): string[] {
     ]),
   ].map((row) =>
     row.map((cell) =>
-      /^-?\d+\.\d{7,}$/.test(cell) ? parseNumber(cell).toFixed(6).replace(/\.?0+$/, "") : cell,
+      /^-?\d+\.\d{7,}$/.test(cell)
+        ? parseNumber(cell)
+            .toFixed(6)
+            .replace(/\.?0+$/, "")
+        : cell,
     ),
   );
   const widths = rows[0]!.map((_, c) => Math.max(...rows.map((row) => [...(row[c] ?? "")].length)));

@@ -46,3 +46,5 @@ test("a file that cannot be read says so, with what to do", async () => {
   expect(text).toContain("This file cannot be read.");
   expect(text).toMatch(/1 cannot be read\.\n$/);
 });
+
+test("without files it says so", () => expect(checkText([])).toBe("No file was checked.\n"));

@@ -114,6 +114,7 @@ function fileLines(file: CheckedFile, options: TextOptions): string[] {
  * Lines end in LF; no colours.
  */
 export function checkText(files: readonly CheckedFile[], options: TextOptions = {}): string {
+  if (files.length === 0) return "No file was checked.\n";
   const lines = files.flatMap((file, index) => [...(index === 0 ? [] : [""]), ...fileLines(file, options)]);
   const sum = (level: Level) => files.reduce((total, { counts }) => total + counts[level], 0);
   const unread = files.filter(({ format }) => format === null).length;

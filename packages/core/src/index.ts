@@ -17,30 +17,41 @@ export { type CastStyle, deepestOf, segment, styleOf } from "./cast/segmentation
 export { type DespikeParameters, flagSpikes, type SpikeHeights } from "./cast/spikes.ts";
 export * from "./problem.ts";
 export { aggregate } from "./quality/aggregate.ts";
+export * from "./quality/attenuated-signal.ts";
+export { type ChosenTests, noChosenTests } from "./quality/chosen-tests.ts";
+export * from "./quality/climatology.ts";
 export { densityInversion, potentialDensity } from "./quality/density-inversion.ts";
 export * from "./quality/density-inversion-layers.ts";
+export * from "./quality/digit-rollover.ts";
+export * from "./quality/end-spike.ts";
 export { positionFlag, positionFlags, timeFlag } from "./quality/fix-flags.ts";
 export * from "./quality/flag.ts";
+export * from "./quality/flag-schemes.ts";
 export type { Worst } from "./quality/flags-of-test.ts";
 export * from "./quality/flat-line.ts";
 export * from "./quality/freezing-point.ts";
 export * from "./quality/gap.ts";
+export * from "./quality/gradient-vertical.ts";
 export * from "./quality/gross-range.ts";
 export { layerTests } from "./quality/inherited-flags.ts";
 export { type JudgeParameters, judgeCast } from "./quality/judge-cast.ts";
 export * from "./quality/judged-rows.ts";
 export * from "./quality/location.ts";
+export * from "./quality/multivariate.ts";
+export * from "./quality/neighbour.ts";
 export * from "./quality/presets.ts";
 export * from "./quality/pressure-increasing.ts";
-export * from "./quality/rate-of-change.ts";
+export { type RateOfChangeLimits, rateOfChange } from "./quality/rate-of-change.ts";
 export * from "./quality/rated-pressure.ts";
 export * from "./quality/satellites.ts";
+export { sourceFlagTest } from "./quality/source-flags.ts";
+export * from "./quality/spike.ts";
 export * from "./quality/spike-return.ts";
 export * from "./quality/spike-vertical.ts";
 export * from "./quality/stuck.ts";
 export * from "./quality/stuck-value.ts";
 export * from "./seawater/absolute-salinity.ts";
-export * from "./seawater/anomaly-ratio.ts";
+export { anomalyRatio, anomalyRatioRange, hasAnomalyRatio } from "./seawater/anomaly-ratio.ts";
 export * from "./seawater/buoyancy-frequency.ts";
 export * from "./seawater/conductivity-from-salinity.ts";
 export * from "./seawater/conservative-temperature.ts";
@@ -51,7 +62,11 @@ export * from "./seawater/depth-from-density.ts";
 export * from "./seawater/depth-unesco.ts";
 export * from "./seawater/freezing-temperature.ts";
 export * from "./seawater/haline-contraction.ts";
-export * from "./seawater/potential-temperature.ts";
+export {
+  potentialTemperature0,
+  potentialTemperature0Column,
+  potentialTemperature0Range,
+} from "./seawater/potential-temperature.ts";
 export * from "./seawater/practical-salinity.ts";
 export * from "./seawater/reference-salinity.ts";
 export * from "./seawater/sound-speed.ts";

@@ -1,4 +1,10 @@
-import { anomalyRatio, hasAnomalyRatio } from "./anomaly-ratio.ts";
+import {
+  anomalyRatio,
+  fillAnomalyProfile,
+  hasAnomalyRatio,
+  newAnomalyProfile,
+  ratioInProfile,
+} from "./anomaly-ratio.ts";
 import { requireRows } from "./column.ts";
 import { SALINITY_UNIT, STANDARD_OCEAN_SALINITY } from "./reference-salinity.ts";
 import type { ValidityRange } from "./validity-range.ts";
@@ -19,6 +25,9 @@ export const salinityFromAbsoluteRange: ValidityRange = {
 /** What fresh water of the Baltic's rivers adds at SP 0, g kg-1 (Feistel et al. 2010). */
 const BALTIC_RIVERS = 0.087;
 const BALTIC_UNIT = (STANDARD_OCEAN_SALINITY - BALTIC_RIVERS) / 35;
+
+/** The place of the column twins. */
+const place = newAnomalyProfile();
 
 /**
  * Absolute Salinity from Practical Salinity.
@@ -80,7 +89,12 @@ export function absoluteSalinityColumn(
   out: Float64Array,
 ): void {
   requireRows(out, SP, p);
-  for (let i = 0; i < out.length; i++) out[i] = absoluteSalinity(SP[i]!, p[i]!, lon, lat);
+  if (inBaltic(lon, lat)) {
+    for (let i = 0; i < out.length; i++) out[i] = absoluteSalinity(SP[i]!, p[i]!, lon, lat);
+    return;
+  }
+  fillAnomalyProfile(lon, lat, place);
+  for (let i = 0; i < out.length; i++) out[i] = SALINITY_UNIT * SP[i]! * (1 + ratioInProfile(place, p[i]!));
 }
 
 /** Column twin of {@link salinityFromAbsolute} at one place: fills `out`. */
@@ -92,5 +106,10 @@ export function salinityFromAbsoluteColumn(
   out: Float64Array,
 ): void {
   requireRows(out, SA, p);
-  for (let i = 0; i < out.length; i++) out[i] = salinityFromAbsolute(SA[i]!, p[i]!, lon, lat);
+  if (inBaltic(lon, lat)) {
+    for (let i = 0; i < out.length; i++) out[i] = salinityFromAbsolute(SA[i]!, p[i]!, lon, lat);
+    return;
+  }
+  fillAnomalyProfile(lon, lat, place);
+  for (let i = 0; i < out.length; i++) out[i] = SA[i]! / SALINITY_UNIT / (1 + ratioInProfile(place, p[i]!));
 }

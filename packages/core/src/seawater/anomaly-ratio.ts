@@ -6,8 +6,12 @@ export const anomalyRatioRange: ValidityRange = { p: [0, 6_131], lon: [-180, 360
 
 const STEP = 4;
 const SOUTH = -86;
+const levels = Float64Array.from(LEVELS);
 const corners = new Float64Array(4);
 const counts = new Uint8Array(4);
+
+/** Level at the top of each 10 dbar; no two levels are nearer to each other, so the one sought is it or the next. */
+const levelOfBin = Uint8Array.from({ length: 614 }, (_, bin) => LEVELS.findLastIndex((p) => p <= 10 * bin));
 
 /**
  * Absolute Salinity Anomaly Ratio at a place: what composition adds to Reference Salinity, as a share of it.
@@ -26,37 +30,83 @@ const counts = new Uint8Array(4);
  *            Central American box below 3800 dbar up to 0.02 g kg-1 off
  */
 export function anomalyRatio(p: number, lon: number, lat: number): number {
-  if (!(lat >= SOUTH && lat <= 90) || !Number.isFinite(p + lon)) return Number.NaN;
-  const turned = east(lon);
-  const i = Math.min(Math.floor(turned / STEP), LONGITUDES - 2);
-  const j = Math.min(Math.floor((lat - SOUTH) / STEP), LATITUDES - 2);
-  const table = anomalyTable();
-  const deepest = table.cellLevels[i * (LATITUDES - 1) + j]!;
+  const deepest = deepestLevel(lon, lat);
+  if (deepest < 0 || !Number.isFinite(p)) return Number.NaN;
   if (deepest === 0) return 0;
-
   // no extrapolation downwards
   const pressure = Math.min(p, LEVELS[deepest - 1]!);
-  let k = 0;
-  while (k < LEVELS.length - 2 && LEVELS[k + 1]! <= pressure) k++;
+  const k = levelAbove(pressure);
+  fillLevels(lon, lat, k, k + 1, scratch);
+  return between(scratch, k, pressure);
+}
 
-  markCorners(turned, lat, i, j);
-  const r = (turned - STEP * i) / STEP;
-  const s = (lat - SOUTH - STEP * j) / STEP;
-  const upper = atLevel(table, i, j, k, r, s);
-  const lower = atLevel(table, i, j, k + 1, r, s);
-  return upper + ((pressure - LEVELS[k]!) / (LEVELS[k + 1]! - LEVELS[k]!)) * (lower - upper);
+/** The ratio at every level of one place, for many pressures there. */
+export interface AnomalyProfile {
+  /** Ratio by level. */
+  readonly ratios: Float64Array;
+  /** Number of levels that count; 0 where there is no ocean, -1 outside the atlas. */
+  deepest: number;
+}
+
+export const newAnomalyProfile = (): AnomalyProfile => ({
+  ratios: new Float64Array(LEVELS.length),
+  deepest: -1,
+});
+
+const scratch = new Float64Array(LEVELS.length);
+
+/** Makes `profile` that of a place; parameters as {@link anomalyRatio}. */
+export function fillAnomalyProfile(lon: number, lat: number, profile: AnomalyProfile): void {
+  profile.deepest = deepestLevel(lon, lat);
+  // the lowest level that counts may have one below it in the interpolation
+  if (profile.deepest > 0)
+    fillLevels(lon, lat, 0, Math.min(profile.deepest, LEVELS.length - 1), profile.ratios);
+}
+
+/** {@link anomalyRatio} at the place of a filled profile, to the last bit. */
+export function ratioInProfile(profile: AnomalyProfile, p: number): number {
+  if (profile.deepest < 0 || !Number.isFinite(p)) return Number.NaN;
+  if (profile.deepest === 0) return 0;
+  const pressure = Math.min(p, levels[profile.deepest - 1]!);
+  return between(profile.ratios, levelAbove(pressure), pressure);
 }
 
 /** Whether the atlas knows the sea at a place; where it does not, Absolute Salinity is Reference Salinity. */
-export function hasAnomalyRatio(lon: number, lat: number): boolean {
-  if (!(lat >= SOUTH && lat <= 90) || !Number.isFinite(lon)) return false;
-  const i = Math.min(Math.floor(east(lon) / STEP), LONGITUDES - 2);
-  const j = Math.min(Math.floor((lat - SOUTH) / STEP), LATITUDES - 2);
-  return anomalyTable().cellLevels[i * (LATITUDES - 1) + j]! > 0;
-}
+export const hasAnomalyRatio = (lon: number, lat: number): boolean => deepestLevel(lon, lat) > 0;
 
 /** Longitude from 0 up to 360, so that a place has one value however its longitude is written. */
 const east = (lon: number): number => ((lon % 360) + 360) % 360;
+
+const cellOfLongitude = (turned: number): number => Math.min(Math.floor(turned / STEP), LONGITUDES - 2);
+const cellOfLatitude = (lat: number): number => Math.min(Math.floor((lat - SOUTH) / STEP), LATITUDES - 2);
+
+/** Number of levels that count at a place; -1 outside the atlas. */
+function deepestLevel(lon: number, lat: number): number {
+  if (!(lat >= SOUTH && lat <= 90) || !Number.isFinite(lon)) return -1;
+  return anomalyTable().cellLevels[cellOfLongitude(east(lon)) * (LATITUDES - 1) + cellOfLatitude(lat)]!;
+}
+
+/** The last level at or above a pressure not below the deepest, but never the last of all. */
+function levelAbove(pressure: number): number {
+  if (!(pressure >= 10)) return 0;
+  const k = levelOfBin[Math.floor(pressure / 10)]!;
+  return Math.min(levels[k + 1]! <= pressure ? k + 1 : k, LEVELS.length - 2);
+}
+
+const between = (ratios: Float64Array, k: number, p: number): number =>
+  ratios[k]! + ((p - levels[k]!) / (levels[k + 1]! - levels[k]!)) * (ratios[k + 1]! - ratios[k]!);
+
+/** Fills the ratios of the levels from `first` to `last`. */
+function fillLevels(lon: number, lat: number, first: number, last: number, out: Float64Array): void {
+  const turned = east(lon);
+  const i = cellOfLongitude(turned);
+  const j = cellOfLatitude(lat);
+  markCorners(turned, lat, i, j);
+  const r = (turned - STEP * i) / STEP;
+  const s = (lat - SOUTH - STEP * j) / STEP;
+  const table = anomalyTable();
+  for (let k = first; k <= last; k++) out[k] = atLevel(table, i, j, k, r, s);
+}
 
 /** Corners in the order south-west, south-east, north-east, north-west; 1 where a corner counts. */
 function markCorners(lon: number, lat: number, i: number, j: number): void {

@@ -1,11 +1,14 @@
 import { requireRows } from "./column.ts";
 import { SALINITY_FACTOR } from "./entropy.ts";
-import { polynomial, polynomialSlope } from "./polynomial.ts";
-import { potentialTemperature0, temperatureOfEqualEntropy } from "./potential-temperature.ts";
+import { polynomial7, polynomialSlope7 } from "./polynomial.ts";
+import { potentialTemperature0, temperatureFromPotential0 } from "./potential-temperature.ts";
 import type { ValidityRange } from "./validity-range.ts";
 
 /** The heat capacity that defines Conservative Temperature, J kg-1 K-1. */
 const CP0 = 3991.86795711963;
+
+/** Newton's steps are over when one changes pt0 / 40 by less: the error left is the square of it. */
+const SMALL = 1e-6;
 
 export const conservativeTemperatureRange: ValidityRange = { SA: [0, 42], t: [-2, 40], p: [0, 10_000] };
 export const temperatureFromConservativeRange: ValidityRange = { SA: [0, 42], CT: [-2, 40], p: [0, 10_000] };
@@ -26,7 +29,7 @@ const enthalpy = new Float64Array(8);
 export function conservativeTemperature(SA: number, t: number, p: number): number {
   const pt0 = potentialTemperature0(SA, t, p);
   fillEnthalpyCoefficients(SA);
-  return polynomial(enthalpy, pt0 / 40) / CP0;
+  return polynomial7(enthalpy, pt0 / 40) / CP0;
 }
 
 /**
@@ -44,9 +47,11 @@ export function temperatureFromConservative(SA: number, CT: number, p: number): 
   const target = CT * CP0;
   let y = CT / 40;
   for (let step = 0; step < 5; step++) {
-    y -= (polynomial(enthalpy, y) - target) / polynomialSlope(enthalpy, y);
+    const change = (polynomial7(enthalpy, y) - target) / polynomialSlope7(enthalpy, y);
+    y -= change;
+    if (Math.abs(change) < SMALL) break;
   }
-  return temperatureOfEqualEntropy(SA, y * 40, 0, p);
+  return temperatureFromPotential0(SA, y * 40, p);
 }
 
 /** Potential enthalpy, J kg-1, as a polynomial in pt0 / 40 for one salinity. */

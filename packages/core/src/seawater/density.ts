@@ -1,5 +1,5 @@
 import { requireRows } from "./column.ts";
-import { polynomial } from "./polynomial.ts";
+import { polynomial6 } from "./polynomial.ts";
 import { fillPressureSeries, PRESSURE_TERMS, PRESSURE_UNIT } from "./specific-volume.ts";
 import type { ValidityRange } from "./validity-range.ts";
 
@@ -22,7 +22,7 @@ const series = new Float64Array(PRESSURE_TERMS);
  */
 export function density(SA: number, CT: number, p: number): number {
   fillPressureSeries(SA, CT, series);
-  return 1 / polynomial(series, p / PRESSURE_UNIT);
+  return 1 / polynomial6(series, p / PRESSURE_UNIT);
 }
 
 /** Column twin of {@link density}: fills `out`. */

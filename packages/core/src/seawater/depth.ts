@@ -1,6 +1,6 @@
 import { requireRows } from "./column.ts";
 import { depthFromWork, gravityAtDepth, surfaceGravity } from "./gravity.ts";
-import { polynomial } from "./polynomial.ts";
+import { polynomial6 } from "./polynomial.ts";
 import { STANDARD_OCEAN_SALINITY } from "./reference-salinity.ts";
 import { fillPressureSeries, PRESSURE_TERMS, PRESSURE_UNIT } from "./specific-volume.ts";
 import type { ValidityRange } from "./validity-range.ts";
@@ -10,8 +10,9 @@ export const pressureFromDepthRange: ValidityRange = { depth: [0, 10_000], lat: 
 
 const volume = new Float64Array(PRESSURE_TERMS);
 fillPressureSeries(STANDARD_OCEAN_SALINITY, 0, volume);
-// its integral over pressure; 1e8 Pa in the unit of pressure
-const work = Float64Array.of(0, ...volume.map((w, k) => (w * 1e8) / (k + 1)));
+// its integral over pressure, over q; 1e8 Pa in the unit of pressure
+const work = volume.map((w, k) => (w * 1e8) / (k + 1));
+const workAt = (q: number): number => q * polynomial6(work, q);
 
 /**
  * Depth from sea pressure, TEOS-10, for a standard ocean (SA = 35.16504 g kg-1, CT = 0).
@@ -27,7 +28,7 @@ const work = Float64Array.of(0, ...volume.map((w, k) => (w * 1e8) / (k + 1)));
  *            TEOS-10 library stand in the tests
  */
 export function depthFromPressure(p: number, lat: number): number {
-  return depthFromWork(polynomial(work, p / PRESSURE_UNIT), surfaceGravity(lat));
+  return depthFromWork(workAt(p / PRESSURE_UNIT), surfaceGravity(lat));
 }
 
 /** Column twin of {@link depthFromPressure}: fills `out`. */
@@ -35,7 +36,7 @@ export function depthFromPressureColumn(p: Float64Array, lat: number, out: Float
   requireRows(out, p);
   const gravity = surfaceGravity(lat);
   for (let i = 0; i < out.length; i++) {
-    out[i] = depthFromWork(polynomial(work, p[i]! / PRESSURE_UNIT), gravity);
+    out[i] = depthFromWork(workAt(p[i]! / PRESSURE_UNIT), gravity);
   }
 }
 
@@ -52,9 +53,9 @@ export function pressureFromDepth(depth: number, lat: number): number {
   let p = depth;
   for (let step = 0; step < 5; step++) {
     const q = p / PRESSURE_UNIT;
-    const z = depthFromWork(polynomial(work, q), gravity);
+    const z = depthFromWork(workAt(q), gravity);
     // hydrostatic slope dz/dp in m dbar-1
-    p -= (z - depth) / ((1e4 * polynomial(volume, q)) / gravityAtDepth(z, gravity));
+    p -= (z - depth) / ((1e4 * polynomial6(volume, q)) / gravityAtDepth(z, gravity));
   }
   return p;
 }

@@ -1,6 +1,6 @@
 import { requireRows } from "./column.ts";
 import { SALINITY_FACTOR } from "./entropy.ts";
-import { polynomial } from "./polynomial.ts";
+import { polynomial6 } from "./polynomial.ts";
 import { fillPressureSeries, PRESSURE_TERMS, PRESSURE_UNIT } from "./specific-volume.ts";
 import type { ValidityRange } from "./validity-range.ts";
 
@@ -25,7 +25,7 @@ export function halineContraction(SA: number, CT: number, p: number): number {
   fillBySalt(SA, CT);
   const q = p / PRESSURE_UNIT;
   const s = Math.sqrt(SALINITY_FACTOR * (SA + 24));
-  return (-polynomial(bySalt, q) * SALINITY_FACTOR) / (2 * s * polynomial(volume, q));
+  return (-polynomial6(bySalt, q) * SALINITY_FACTOR) / (2 * s * polynomial6(volume, q));
 }
 
 /** Derivative of `fillPressureSeries` with respect to s, the root of the normalised salinity, term by term. */

@@ -1,12 +1,15 @@
 import { requireRows } from "./column.ts";
 import { fillEntropyCoefficients } from "./entropy.ts";
-import { polynomial, polynomialSlope } from "./polynomial.ts";
+import { polynomial6, polynomialSlope6 } from "./polynomial.ts";
 import type { ValidityRange } from "./validity-range.ts";
 
 export const potentialTemperature0Range: ValidityRange = { SA: [0, 42], t: [-2, 40], p: [0, 10_000] };
 
-const inPlace = new Float64Array(7);
-const atTarget = new Float64Array(7);
+/** Newton's steps are over when one changes t / 40 by less: the error left is the square of it. */
+const SMALL = 1e-6;
+
+const atSurface = new Float64Array(7);
+const byPressure = new Float64Array(7);
 
 /**
  * Potential temperature with the reference pressure 0 dbar.
@@ -21,18 +24,31 @@ const atTarget = new Float64Array(7);
  *           SA 34.537494144, t 27.774, p 50 gives 27.762302528
  */
 export function potentialTemperature0(SA: number, t: number, p: number): number {
-  return temperatureOfEqualEntropy(SA, t, p, 0);
+  const z = p / 10_000;
+  fillEntropyCoefficients(SA, z, atSurface, byPressure);
+  let y = t / 40;
+  const entropy = polynomial6(atSurface, y) + z * polynomial6(byPressure, y);
+  // within the range two or three steps are enough
+  for (let step = 0; step < 5; step++) {
+    const change = (polynomial6(atSurface, y) - entropy) / polynomialSlope6(atSurface, y);
+    y -= change;
+    if (Math.abs(change) < SMALL) break;
+  }
+  return y * 40;
 }
 
-/** Temperature that the water of (SA, t, p) takes on when moved to pressure `target` without exchange. */
-export function temperatureOfEqualEntropy(SA: number, t: number, p: number, target: number): number {
-  fillEntropyCoefficients(SA, p, inPlace);
-  fillEntropyCoefficients(SA, target, atTarget);
-  const entropy = polynomial(inPlace, t / 40);
-  let y = t / 40;
-  // three steps reach the last digit over the whole range; the fourth is for water far outside it
-  for (let step = 0; step < 4; step++) {
-    y -= (polynomial(atTarget, y) - entropy) / polynomialSlope(atTarget, y);
+/** Temperature in place from potential temperature: the inverse of {@link potentialTemperature0}. */
+export function temperatureFromPotential0(SA: number, pt0: number, p: number): number {
+  const z = p / 10_000;
+  fillEntropyCoefficients(SA, z, atSurface, byPressure);
+  let y = pt0 / 40;
+  const entropy = polynomial6(atSurface, y);
+  for (let step = 0; step < 5; step++) {
+    const change =
+      (polynomial6(atSurface, y) + z * polynomial6(byPressure, y) - entropy) /
+      (polynomialSlope6(atSurface, y) + z * polynomialSlope6(byPressure, y));
+    y -= change;
+    if (Math.abs(change) < SMALL) break;
   }
   return y * 40;
 }

@@ -31,9 +31,10 @@ export const practicalSalinityRange: ValidityRange = { SP: [0, 42], t: [-2, 35],
  */
 export function practicalSalinity(C: number, t: number, p: number): number {
   const t68 = temperatureTo68(t);
-  const R = C / STANDARD_CONDUCTIVITY;
-  const Rp = 1 + pressureNumerator(p) / (pressureDenominator(t68) + pressureDenominatorSlope(t68) * R);
-  const Rt = R / (Rp * temperatureRatio(t68));
+  const R = C * (1 / STANDARD_CONDUCTIVITY);
+  // Rp = (D + N) / D, in a form with one division less
+  const D = pressureDenominator(t68) + pressureDenominatorSlope(t68) * R;
+  const Rt = (R * D) / ((D + pressureNumerator(p)) * temperatureRatio(t68));
   if (Rt === 0) return 0;
   const x = Math.sqrt(Rt);
   const f = temperatureTerm(t68);

@@ -1,5 +1,5 @@
 import { requireRows } from "./column.ts";
-import { polynomial, polynomialSlope } from "./polynomial.ts";
+import { polynomial6, polynomialSlope6 } from "./polynomial.ts";
 import { fillPressureSeries, PRESSURE_TERMS, PRESSURE_UNIT } from "./specific-volume.ts";
 import type { ValidityRange } from "./validity-range.ts";
 
@@ -24,9 +24,9 @@ const series = new Float64Array(PRESSURE_TERMS);
 export function soundSpeed(SA: number, CT: number, p: number): number {
   fillPressureSeries(SA, CT, series);
   const q = p / PRESSURE_UNIT;
-  const v = polynomial(series, q);
+  const v = polynomial6(series, q);
   // 10 000 is the root of the pressure unit in pascal, 1e8
-  return PRESSURE_UNIT * Math.sqrt((-v * v) / polynomialSlope(series, q));
+  return PRESSURE_UNIT * Math.sqrt((-v * v) / polynomialSlope6(series, q));
 }
 
 /** Column twin of {@link soundSpeed}: fills `out`. */

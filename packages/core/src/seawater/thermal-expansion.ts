@@ -1,6 +1,6 @@
 import { requireRows } from "./column.ts";
 import { SALINITY_FACTOR } from "./entropy.ts";
-import { polynomial } from "./polynomial.ts";
+import { polynomial6 } from "./polynomial.ts";
 import { fillPressureSeries, PRESSURE_TERMS, PRESSURE_UNIT } from "./specific-volume.ts";
 import type { ValidityRange } from "./validity-range.ts";
 
@@ -25,7 +25,7 @@ export function thermalExpansion(SA: number, CT: number, p: number): number {
   fillPressureSeries(SA, CT, volume);
   fillByHeat(SA, CT);
   const q = p / PRESSURE_UNIT;
-  return polynomial(byHeat, q) / (40 * polynomial(volume, q));
+  return polynomial6(byHeat, q) / (40 * polynomial6(volume, q));
 }
 
 /** Derivative of `fillPressureSeries` with respect to tau, the normalised temperature, term by term. */

@@ -21,15 +21,15 @@ export interface LookedAtFile {
   format: string;
   sha256: string;
   /**
-   * WHATWG label.
+   * WHATWG label; null, as the three that follow, for a file that is not text.
    */
-  encoding: string;
-  lineEnding: "LF" | "CRLF" | "CR" | "mixed";
+  encoding: string | null;
+  lineEnding: "LF" | "CRLF" | "CR" | "mixed" | null;
   /**
    * The character, `whitespace` or `fixed`.
    */
-  delimiter: string;
-  decimal: "." | ",";
+  delimiter: string | null;
+  decimal: "." | "," | null;
   missingMarkers: string[];
   casts: LookedAtCast[];
   questions: OpenQuestion[];

@@ -10,7 +10,7 @@ export default defineConfig({
   test: {
     include: ["src/**/*.test.ts", "test/**/*.test.ts", "*.test.ts"],
     setupFiles: [fileURLToPath(new URL("./tools/fixed-seed.ts", import.meta.url))],
-    testTimeout: 60_000,
+    testTimeout: 300_000,
     maxWorkers: 2,
   },
 });

@@ -26,6 +26,7 @@ describe("what holds no cast is a problem with a plain sentence", () => {
     ["a line of 10 MB", "7".repeat(10_000_000), "understand/no-numbers"],
     ["a line of 10 MB of cells", "1,2,".repeat(2_500_000), "understand/no-numbers"],
     ["a line of 10 MB of blanks", `a${" ".repeat(10_000_000)}b`, "understand/no-numbers"],
+    ["thousands of tables of one row", "cast 1\n1,2,3\n".repeat(20_000), "understand/too-many-tables"],
     ["netCDF", ascii("CDF\x01\0\0\0\0\0\0\0\0"), "understand/not-a-text-export"],
     ["HDF5", bytes(0x89, 0x48, 0x44, 0x46, 0x0d, 0x0a, 0x1a, 0x0a, 0), "understand/not-a-text-export"],
     ["zip", bytes(0x50, 0x4b, 3, 4, 20, 0), "understand/not-a-text-export"],

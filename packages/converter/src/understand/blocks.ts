@@ -108,18 +108,19 @@ function withoutStrays(drafts: readonly Draft[], lines: readonly string[]): Draf
   const kept: Draft[] = [];
   let carried: OtherLine[] = [];
   for (const draft of drafts) {
-    const above = [...carried, ...draft.above];
-    carried = [];
-    const stray = longest >= 3 && draft.rowLines.length === 1 && !hasHeadAbove(draft.above);
-    if (stray) {
+    if (longest >= 3 && draft.rowLines.length === 1 && !hasHeadAbove(draft.above)) {
       const numbers = [...draft.rowLines.map((i) => i + 1), ...draft.shortRows];
-      carried = [...above, ...numbers.map((number) => ({ number, text: lines[number - 1] ?? "" }))];
-    } else kept.push({ ...draft, above });
+      carried.push(...draft.above);
+      for (const number of numbers) carried.push({ number, text: lines[number - 1] ?? "" });
+    } else {
+      kept.push({ ...draft, above: carried.length > 0 ? [...carried, ...draft.above] : draft.above });
+      carried = [];
+    }
   }
   const last = kept.at(-1);
   if (carried.length > 0 && last) {
     // strays below the last table: rows that were torn off; they stay visible as damaged rows
-    last.shortRows.push(...carried.filter(({ text }) => /\d/.test(text)).map(({ number }) => number));
+    for (const { number, text } of carried) if (/\d/.test(text)) last.shortRows.push(number);
   }
   return kept;
 }

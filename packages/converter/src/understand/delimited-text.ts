@@ -28,6 +28,9 @@ import { cellsOfBlock, headsOfBlock, type RawCast, rawCasts, shareLines } from "
 import { headerMoments } from "./time-facts.ts";
 import { languagesOfName } from "./vocabulary/quantity-words.ts";
 
+/** More tables than this in one file are no casts; reading on would only take long. */
+const MOST_BLOCKS = 1000;
+
 /**
  * Understands a delimited or fixed-column text with a block of metadata lines.
  *
@@ -59,6 +62,14 @@ export function readDelimitedText(
       where: { file: path },
       remedy:
         "A cast needs at least two columns of numbers; see whether the export was cut off after its header.",
+    });
+
+  if (blocks.length > MOST_BLOCKS)
+    return fail({
+      code: "understand/too-many-tables",
+      message: `${path} holds ${blocks.length} tables with words between them, more than a file of casts has`,
+      where: { file: path, line: (blocks[1]?.rowLines[0] ?? 0) + 1 },
+      remedy: "Split the file, or export the casts with one table each.",
     });
 
   const inquiry = new Inquiry(path, context.answers);

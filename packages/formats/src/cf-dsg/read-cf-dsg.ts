@@ -5,7 +5,7 @@ import { attributeWords, textOf, wordsOf } from "./attributes.ts";
 import { buildCasts } from "./build-casts.ts";
 import { CastValues } from "./cast-values.ts";
 import { readFixedDepths, readPositions, readPressureOffsets, readTimes } from "./coordinates.ts";
-import { type FeatureType, featureOf } from "./feature-type.ts";
+import { featureOf, type StatedFeature } from "./feature-type.ts";
 import { findLayout, type Layout, MOST_CELLS, tooLarge } from "./layout.ts";
 import { noCasts, otherKindOf } from "./no-casts.ts";
 import { planRows, readRows } from "./row-columns.ts";
@@ -76,7 +76,7 @@ async function understand(dataset: Dataset, context: CfDsgContext): Promise<Unde
       where: { file: path, attribute: "featureType" },
       remedy: `CF asks for featureType = "${type}".`,
     });
-  const read = await readCasts(dataset, type, within.value, context);
+  const read = await readCasts(dataset, feature, within.value, context);
   return fileOf(
     context,
     `CF netCDF, ${type}, ${within.value.words}`,
@@ -94,10 +94,11 @@ function checkSize(dataset: Dataset, layout: Layout): Result<Layout> {
   return cells > MOST_CELLS ? fail(tooLarge(cells)) : succeed(layout);
 }
 
-async function readCasts(dataset: Dataset, type: FeatureType, layout: Layout, context: CfDsgContext) {
+async function readCasts(dataset: Dataset, feature: StatedFeature, layout: Layout, context: CfDsgContext) {
   const { path } = context;
+  const { type, stated, because } = feature;
   const from = new CastValues(dataset, layout, path);
-  from.say("kind", "stated", kindWords(type, layout), undefined, "featureType");
+  from.say("kind", stated ? "stated" : "implied", `${because}; the arrays are a ${layout.words}`);
   const times = await readTimes(from);
   const positions = await readPositions(from);
   const fixedDepths = type === "timeSeries" ? await readFixedDepths(from) : null;
@@ -170,9 +171,6 @@ async function idsOfProfiles(dataset: Dataset, from: CastValues): Promise<readon
   from.say("id", "implied", `variable ${label.name} labels each profile among its coordinates`, label);
   return texts;
 }
-
-const kindWords = (type: FeatureType, { words }: Layout) =>
-  `featureType is ${type}; the arrays are a ${words}`;
 
 const notesOf = (dataset: Dataset): readonly string[] =>
   [...dataset.attributes.values()].map((attribute) => `${attribute.name} = ${attributeWords(attribute)}`);

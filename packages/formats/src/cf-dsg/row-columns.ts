@@ -15,9 +15,8 @@ import { type FlagScheme, flagMeanings, isFlag, schemeOf } from "./source-flags.
 import { isNumeric, missingValues, readNumbers, readRaw, readTextCells } from "./stored-numbers.ts";
 import { cellsOfCast, levelOf, textAt } from "./take.ts";
 
-/** Columns and texts of each cast, as they are gathered variable by variable. */
+/** Columns and texts of a cast, as they are gathered variable by variable. */
 export interface CastRows {
-  /** Cell of each row of a variable that has the rows' dimension alone is not kept: each variable is cut anew. */
   readonly columns: Map<string, Column>;
   readonly texts: Map<string, readonly string[]>;
 }

@@ -5,6 +5,7 @@ export * from "./classic/write-classic.ts";
 export * from "./dataset.ts";
 export { fillValue } from "./fill-value.ts";
 export * from "./memory.ts";
+export * from "./netcdf4/write-netcdf4.ts";
 export * from "./open.ts";
 export * from "./problem.ts";
 export { bytesSource } from "./source.ts";

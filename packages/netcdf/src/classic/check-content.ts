@@ -124,7 +124,8 @@ function* typeProblems(
   };
 }
 
-function* nameProblems(name: string, what: string, where: Place): Generator<Problem> {
+/** Names that netCDF doesn't allow. */
+export function* nameProblems(name: string, what: string, where: Place): Generator<Problem> {
   const fault = nameFault(name);
   if (fault !== null)
     yield {
@@ -149,7 +150,7 @@ function nameFault(name: string): string | null {
 }
 
 /** Different names that become one in normal form C. */
-function* duplicates(
+export function* duplicates(
   what: string,
   named: ReadonlyMap<string, { readonly name: string }>,
   place: Place = {},

@@ -1,4 +1,4 @@
-type Hdf5Module = Awaited<typeof import("h5wasm")["ready"]>;
+export type Hdf5Module = Awaited<typeof import("h5wasm")["ready"]>;
 
 /** What the HDF5 library says when a call fails, in one sentence. */
 export class Hdf5Error extends Error {}
@@ -10,6 +10,7 @@ interface Stream {
 interface VirtualFiles {
   readonly streams: readonly (Stream | null | undefined)[];
   writeFile(path: string, bytes: Uint8Array, options: { canOwn: boolean }): void;
+  readFile(path: string): Uint8Array;
   truncate(path: string, length: number): void;
   unlink(path: string): void;
   close(stream: Stream): void;
@@ -56,6 +57,11 @@ export class Hdf5Library {
     this.virtual.writeFile(path, bytes, { canOwn: true });
     this.files.add(path);
     return path;
+  }
+
+  /** The bytes of a file as they are now, a copy. */
+  bytesOf(path: string): Uint8Array {
+    return this.virtual.readFile(path);
   }
 
   /** Frees the bytes of a file. */

@@ -62,7 +62,7 @@ Exit status: 0 all written; 1 written, with findings; 2 casts held back by open 
           result.problems.forEach(terminal.problem);
           if (signal.aborted) return finish(Exit.interrupted);
           return finish(
-            result.problems.some(({ code }) => /^(sheet|answer|result)\//.test(code))
+            result.problems.some(({ code }) => /^(sheet|answers|result)\//.test(code))
               ? Exit.usage
               : Exit.unreadable,
           );

@@ -7,7 +7,7 @@ export function lookCommand({ terminal, signal, finish }: Context): Command {
   return new Command("look")
     .summary("say what files hold as understood, with the evidence and the open questions")
     .description("Says what each file holds as understood, and what only you can answer. Writes nothing.")
-    .argument("<path...>", "exports or folders of them")
+    .argument("<path...>", "exports, netCDF files, or folders of them")
     .option("--explain", "show for every fact which line and words said so")
     .option("--json", "write one JSON document to standard output")
     .addHelpText("after", "\nExample:\n  $ wherry look --explain exports/2026-06-02.csv")

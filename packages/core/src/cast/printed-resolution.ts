@@ -18,7 +18,9 @@ export function printedResolution({ source, units, values }: Column): number {
   const slope = (known.at(-1)! - known[0]!) / (source.last - source.first);
   if (Number.isFinite(slope) && slope !== 0) return Math.abs(slope) * step;
   const largest = known.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
-  return Math.min(step, largest * 10 ** -source.significantDigits);
+  const bound = largest * 10 ** -source.significantDigits;
+  // zeros have no significant digits to go by
+  return source.first === 0 ? Math.min(step, bound) : bound;
 }
 
 /** How many house units one unit of the source is; NaN if that cannot be told. */

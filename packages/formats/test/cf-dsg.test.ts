@@ -226,8 +226,9 @@ test.each([
     seed = (seed * 48271) % 2147483647; // Lehmer, "minimal standard"
     return seed % below;
   };
+  const runs = name.startsWith("trajprof") ? 40 : 120; // netCDF-4 takes longer to open
   let read = 0;
-  for (let run = 0; run < 120; run++) {
+  for (let run = 0; run < runs; run++) {
     const bytes = Uint8Array.from(sound);
     const reach = run % 3 === 0 ? bytes.length : 9000;
     for (let n = next(6); n >= 0; n--) bytes[next(Math.min(reach, bytes.length))] = next(256);
@@ -237,7 +238,7 @@ test.each([
     opened.value.close?.();
     read++;
   }
-  expect(read).toBeGreaterThan(20);
+  expect(read).toBeGreaterThan(runs / 6);
 });
 
 test("files with planted faults give casts or a statement, and never throw", async () => {

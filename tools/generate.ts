@@ -13,6 +13,7 @@ import { fileURLToPath } from "node:url";
 import { generateContractTypes } from "./generators/contract-types.ts";
 import { generateDemoPicture } from "./generators/demo-picture.ts";
 import { generateProcessingReference } from "./generators/processing-reference.ts";
+import { generateSimdTwins } from "./generators/simd-twins.ts";
 import { generateStandardNames, generateWordLists } from "./generators/vocabularies.ts";
 
 interface Generator {
@@ -35,6 +36,7 @@ const script =
 
 const generators: readonly Generator[] = [
   { name: "anomaly-ratio-table", run: script("python3", "tools/pack_anomaly_ratio.py") },
+  { name: "simd-twins", run: generateSimdTwins },
   { name: "contract-types", run: generateContractTypes },
   {
     name: "units-table",

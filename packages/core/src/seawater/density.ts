@@ -1,5 +1,7 @@
 import { requireRows } from "./column.ts";
+import { columnKernel } from "./column-kernel.ts";
 import { polynomial6 } from "./polynomial.ts";
+import { densityModule } from "./simd-twins.generated.ts";
 import { fillPressureSeries, PRESSURE_TERMS, PRESSURE_UNIT } from "./specific-volume.ts";
 import type { ValidityRange } from "./validity-range.ts";
 
@@ -8,6 +10,7 @@ export const densityRange: ValidityRange = { SA: [0, 42], CT: [-2, 40], p: [0, 8
 export const sigma0Range: ValidityRange = { SA: [0, 42], CT: [-2, 40] };
 
 const series = new Float64Array(PRESSURE_TERMS);
+const kernel = columnKernel(densityModule);
 
 /**
  * Density of sea water, TEOS-10, 75-term polynomial.
@@ -28,6 +31,7 @@ export function density(SA: number, CT: number, p: number): number {
 /** Column twin of {@link density}: fills `out`. */
 export function densityColumn(SA: Float64Array, CT: Float64Array, p: Float64Array, out: Float64Array): void {
   requireRows(out, SA, CT, p);
+  if (kernel(SA, CT, p, out)) return;
   for (let i = 0; i < out.length; i++) out[i] = density(SA[i]!, CT[i]!, p[i]!);
 }
 

@@ -1,5 +1,7 @@
 import { requireRows } from "./column.ts";
+import { columnKernel } from "./column-kernel.ts";
 import { polynomial6, polynomialSlope6 } from "./polynomial.ts";
+import { soundSpeedModule } from "./simd-twins.generated.ts";
 import { fillPressureSeries, PRESSURE_TERMS, PRESSURE_UNIT } from "./specific-volume.ts";
 import type { ValidityRange } from "./validity-range.ts";
 
@@ -7,6 +9,7 @@ import type { ValidityRange } from "./validity-range.ts";
 export const soundSpeedRange: ValidityRange = { SA: [0, 42], CT: [-2, 40], p: [0, 8_000] };
 
 const series = new Float64Array(PRESSURE_TERMS);
+const kernel = columnKernel(soundSpeedModule);
 
 /**
  * Speed of sound in sea water, TEOS-10, from the 75-term polynomial of specific volume.
@@ -37,5 +40,6 @@ export function soundSpeedColumn(
   out: Float64Array,
 ): void {
   requireRows(out, SA, CT, p);
+  if (kernel(SA, CT, p, out)) return;
   for (let i = 0; i < out.length; i++) out[i] = soundSpeed(SA[i]!, CT[i]!, p[i]!);
 }

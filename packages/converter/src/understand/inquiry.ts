@@ -6,6 +6,7 @@ import { nearest } from "./words.ts";
 export const TOPICS = [
   "conductivityKind",
   "dateOrder",
+  "decade",
   "decimalSign",
   "depthSign",
   "endPosition",

@@ -1,9 +1,10 @@
 import type { Problem } from "@wherry/core";
+import { recogniseWodAscii } from "@wherry/formats";
 
 /** What a file is by its first bytes. */
 export type Recognised =
   | { readonly kind: "text" }
-  | { readonly kind: "whp-exchange-ctd" }
+  | { readonly kind: "whp-exchange-ctd" | "wod-ascii" }
   | { readonly kind: "other"; readonly problem: Problem };
 
 const text = (bytes: Uint8Array, length: number, from = 0) =>
@@ -55,7 +56,6 @@ const SIGNATURES: readonly Signature[] = [
     remedy: "It holds neither position nor time of day; ask for the WHP-Exchange form of the cast.",
     matches: (bytes) => /^EXPOCODE .*WHP-?ID/.test(text(bytes, 200)),
   },
-  { name: "a World Ocean Database native ASCII file", remedy: NOT_YET, matches: isWorldOceanDatabase },
 ];
 
 function startsReport(...words: readonly string[]) {
@@ -65,18 +65,12 @@ function startsReport(...words: readonly string[]) {
   };
 }
 
-/** Lines of 80 characters, nearly all of them digits, after the letter or digit of the version. */
-function isWorldOceanDatabase(bytes: Uint8Array): boolean {
-  const head = text(bytes, 80);
-  const digits = head.replace(/[^\d]/g, "").length;
-  return /^[A-CQ\d]\d{2}[\dA-Za-z .-]{77}$/.test(head) && digits >= 50 && /^\r?\n/.test(text(bytes, 2, 80));
-}
-
 /** Judges a file by its first bytes. Anything that is not recognised is taken for text. */
 export function recognise(bytes: Uint8Array, file: string): Recognised {
   if (bytes.length === 0)
     return other("understand/empty", `${file} is empty`, file, "Export the cast again from the instrument.");
   if (text(bytes, 3) === "CTD" && /^CTD\s*[,\r\n]/.test(text(bytes, 8))) return { kind: "whp-exchange-ctd" };
+  if (recogniseWodAscii(bytes)) return { kind: "wod-ascii" };
   const found = SIGNATURES.find((signature) => signature.matches(bytes));
   if (found)
     return other(

@@ -13,6 +13,7 @@ const equations = {
   depthFromPressureUnesco: ["p", "lat"],
   freezingTemperature: ["SP", "p", "airSaturation"],
   halineContraction: ["SP", "t", "p"],
+  oxygenSolubility: ["SP", "t"],
   potentialTemperature0: ["SP", "t", "p"],
   practicalSalinity: ["C", "t", "p"],
   pressureFromDepth: ["p", "lat"],

@@ -54,8 +54,8 @@ export function lowSalinitySlope(x: number, f: number): number {
 
 /** Factor that makes the low-salinity form meet the scale at SP 2, as TEOS-10 has it. */
 export function lowSalinityRatio(f: number): number {
-  let x = 0.2641;
-  // three steps reach the last digit from here at any temperature
-  for (let step = 0; step < 3; step++) x -= (scaleSalinity(x, f) - 2) / scaleSlope(x, f);
+  // within 1e-4, from where two steps reach the last digit at any temperature
+  let x = 0.26645 + 1.175e-4 * f;
+  for (let step = 0; step < 2; step++) x -= (scaleSalinity(x, f) - 2) / scaleSlope(x, f);
   return 2 / (2 - lowSalinityTerm(x, f));
 }

@@ -8,6 +8,7 @@ const statusWords = {
   quoted: "published, read in a public document that quotes the source",
   memory: "published, from memory, not verified",
   house: "our own choice, no source",
+  user: "given in the survey's own recipe",
 } as const;
 
 type AnyThreshold = Threshold<number | readonly number[]>;

@@ -13,6 +13,7 @@ export type { FlagCounts, ProcessedCast, ProcessingDocument, Step } from "./proc
 export type { ProcessingRecipe } from "./recipe.generated.ts";
 export type { DocumentRule, RuleDocument } from "./rule-document.generated.ts";
 export type {
+  Calibration,
   Contributor,
   Instrument,
   ListedCast,

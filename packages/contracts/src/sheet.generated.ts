@@ -9,6 +9,10 @@ export type Email = string;
  * An absolute address, as https://estuary.example.org or doi:10.1000/182.
  */
 export type Url = string;
+/**
+ * Year-month-day, as 2024-02-11.
+ */
+export type Date = string;
 
 /**
  * What a person knows about a survey and its files cannot tell: who, with what, under which licence, and answers to what the files leave open.
@@ -260,6 +264,10 @@ export interface Instrument {
    */
   vocabulary?: string;
   /**
+   * Readings of its clock beside the true time. One is an offset; between two the correction goes linearly in time.
+   */
+  clock?: ClockReading[];
+  /**
    * What the maker or the calibration says of each sensor.
    */
   sensors?: {
@@ -275,6 +283,16 @@ export interface Instrument {
    */
   comment?: string;
 }
+export interface ClockReading {
+  /**
+   * What its clock showed, in UTC.
+   */
+  instrument: string;
+  /**
+   * The true time at that moment, in UTC.
+   */
+  true: string;
+}
 export interface Sensor {
   /**
    * Accuracy as the maker states it, in `units`.
@@ -289,7 +307,7 @@ export interface Sensor {
    */
   uncertainty?: number;
   /**
-   * Unit of the three numbers, in UDUNITS spelling, as degree_C, mS cm-1, dbar.
+   * Unit of its numbers, in UDUNITS spelling, as degree_C, mS cm-1, dbar.
    */
   units: string;
   /**
@@ -300,6 +318,55 @@ export interface Sensor {
    * Date of its calibration.
    */
   calibration_date?: string;
+  /**
+   * Time in which it follows 63 % of a sudden change, s. Temperature and conductivity are matched by it, and rows count as settled after it.
+   */
+  response_time?: number;
+  /**
+   * Time by which its readings come late beside that, s.
+   */
+  delay?: number;
+  cell_inertia?: CellInertia;
+  /**
+   * Calibrations with a correction that the readings do not contain yet. Between two of them the correction goes linearly in time.
+   */
+  calibrations?: Calibration[];
+}
+/**
+ * Heat that the wall of this conductivity cell keeps, if you know the numbers of the cell.
+ */
+export interface CellInertia {
+  /**
+   * Initial size of the error, as a part of the change of temperature.
+   */
+  size: number;
+  /**
+   * Time in which the error decays, s.
+   */
+  relaxation_time: number;
+}
+export interface Calibration {
+  date: Date;
+  /**
+   * Where it was done.
+   */
+  kind?: "laboratory" | "field check" | "manufacturer";
+  /**
+   * The reading times this, plus offset, is the true value; 1 if not given.
+   */
+  slope?: number;
+  /**
+   * Added to the reading after slope, in `units` of the sensor; 0 if not given.
+   */
+  offset?: number;
+  /**
+   * True if made after the sensor was cleaned or repaired: it then says nothing about earlier casts.
+   */
+  after_cleaning?: boolean;
+  /**
+   * Where it is written down.
+   */
+  document?: string;
 }
 /**
  * Choices on processing. What is left out is decided by rule and recorded.
@@ -321,6 +388,36 @@ export interface ProcessingChoices {
    * Which way of the cast is averaged; down if not given.
    */
   direction?: "down" | "up";
+  /**
+   * What is subtracted from the pressure of a cast without a reading in air: nothing (if not given), or the median of the casts of the same instrument on the same day.
+   */
+  offset_without_air?: "none" | "borrowed";
+  /**
+   * True to shift temperature by the delay behind conductivity that a cast itself shows, where that is sure.
+   */
+  delay_from_data?: boolean;
+  /**
+   * Length of a running mean over temperature and conductivity, s; none if not given.
+   */
+  smoothing?: number;
+  salinity_offset?: SalinityOffsetByName;
+  /**
+   * Any other parameter of processing and of the quality tests, in the form of a recipe document; see docs/reference/recipe.md. What stands above goes before it.
+   */
+  recipe?: {};
+}
+/**
+ * For legacy data that hold salinity alone: what is added to it, and where that comes from.
+ */
+export interface SalinityOffsetByName {
+  /**
+   * Added to Practical Salinity.
+   */
+  value: number;
+  /**
+   * Where it comes from.
+   */
+  from: string;
 }
 /**
  * An answer to one question.

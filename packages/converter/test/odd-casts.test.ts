@@ -264,7 +264,13 @@ describe("levels without times", () => {
     const cast = process(averaged);
     expect(kinds(cast)).toEqual(["down"]);
     const left = cast.steps.filter(({ parameters }) => parameters.skipped === true).map(({ step }) => step);
-    expect(left).toEqual(["atmospheric offset", "segmentation", "despiking", "pressure reversals"]);
+    expect(left).toEqual([
+      "atmospheric offset",
+      "segmentation",
+      "despiking",
+      "response matching",
+      "pressure reversals",
+    ]);
     expect([...cast.columns.get("temperature")!.flags]).toEqual([2, 1, 1, 1, 1, 1, 2]);
   });
 

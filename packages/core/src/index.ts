@@ -1,9 +1,20 @@
 export { type AirParameters, airDefaults } from "./cast/air.ts";
 export * from "./cast/atmospheric-offset.ts";
+export { type BorrowedOffset, borrowedOffset } from "./cast/borrowed-offset.ts";
+export {
+  type CalibrationParameters,
+  type Correction,
+  correctionAt,
+  correctSensors,
+} from "./cast/calibration.ts";
 export * from "./cast/cast.ts";
+export * from "./cast/cell-inertia.ts";
 export { skipped, valuesOf, withColumns, withStep, withTest } from "./cast/change.ts";
+export { type ClockPair, type ClockParameters, correctClock } from "./cast/clock-correction.ts";
+export * from "./cast/compare-directions.ts";
 export { computedColumn, putComputed } from "./cast/computed-column.ts";
 export { addComputed } from "./cast/computed-columns.ts";
+export { type DelayEstimate, estimateDelay } from "./cast/delay-estimate.ts";
 export { brackishBelow, type DepthMethod } from "./cast/depth.ts";
 export { type SegmentationParameters, segmentationDefaults } from "./cast/descent.ts";
 export * from "./cast/layer-means.ts";
@@ -11,30 +22,49 @@ export { type LayerChoice, layerWidthFor } from "./cast/layer-width.ts";
 export * from "./cast/pressure-from-depth.ts";
 export { flagReversals, type ReversalParameters, reversalDefaults } from "./cast/pressure-reversals.ts";
 export { printedResolution } from "./cast/printed-resolution.ts";
+export {
+  matchResponse,
+  type ResponseParameters,
+  responseDefaults,
+  type SensorResponse,
+} from "./cast/response-matching.ts";
 export { median, pressureNoise, quantile, robustSd } from "./cast/robust.ts";
 export { type RowTimes, rowTimes } from "./cast/row-times.ts";
 export { type CastStyle, deepestOf, segment, styleOf } from "./cast/segmentation.ts";
+export { type SmoothingParameters, smoothColumns } from "./cast/smooth-columns.ts";
 export { type DespikeParameters, flagSpikes, type SpikeHeights } from "./cast/spikes.ts";
 export * from "./problem.ts";
 export { aggregate } from "./quality/aggregate.ts";
+export * from "./quality/attenuated-signal.ts";
+export { type ChosenTests, noChosenTests } from "./quality/chosen-tests.ts";
+export * from "./quality/climatology.ts";
 export { densityInversion, potentialDensity } from "./quality/density-inversion.ts";
 export * from "./quality/density-inversion-layers.ts";
+export * from "./quality/digit-rollover.ts";
+export * from "./quality/end-spike.ts";
 export { positionFlag, positionFlags, timeFlag } from "./quality/fix-flags.ts";
 export * from "./quality/flag.ts";
+export * from "./quality/flag-schemes.ts";
 export type { Worst } from "./quality/flags-of-test.ts";
 export * from "./quality/flat-line.ts";
 export * from "./quality/freezing-point.ts";
 export * from "./quality/gap.ts";
+export * from "./quality/gradient-vertical.ts";
 export * from "./quality/gross-range.ts";
 export { layerTests } from "./quality/inherited-flags.ts";
 export { type JudgeParameters, judgeCast } from "./quality/judge-cast.ts";
 export * from "./quality/judged-rows.ts";
 export * from "./quality/location.ts";
+export * from "./quality/multivariate.ts";
+export * from "./quality/neighbour.ts";
+export { type OwnLimits, presetWith } from "./quality/preset-with.ts";
 export * from "./quality/presets.ts";
 export * from "./quality/pressure-increasing.ts";
 export { type RateOfChangeLimits, rateOfChange } from "./quality/rate-of-change.ts";
 export * from "./quality/rated-pressure.ts";
 export * from "./quality/satellites.ts";
+export { sourceFlagTest } from "./quality/source-flags.ts";
+export * from "./quality/spike.ts";
 export * from "./quality/spike-return.ts";
 export * from "./quality/spike-vertical.ts";
 export * from "./quality/stuck.ts";
@@ -42,18 +72,15 @@ export * from "./quality/stuck-value.ts";
 export * from "./seawater/absolute-salinity.ts";
 export { anomalyRatio, anomalyRatioRange, hasAnomalyRatio } from "./seawater/anomaly-ratio.ts";
 export * from "./seawater/buoyancy-frequency.ts";
-export * from "./seawater/composition-term.ts";
 export * from "./seawater/conductivity-from-salinity.ts";
 export * from "./seawater/conservative-temperature.ts";
 export * from "./seawater/density.ts";
 export * from "./seawater/density-eos80.ts";
 export * from "./seawater/depth.ts";
 export * from "./seawater/depth-from-density.ts";
-export * from "./seawater/depth-uncertainty.ts";
 export * from "./seawater/depth-unesco.ts";
 export * from "./seawater/freezing-temperature.ts";
 export * from "./seawater/haline-contraction.ts";
-export * from "./seawater/oxygen-solubility.ts";
 export {
   potentialTemperature0,
   potentialTemperature0Column,
@@ -66,7 +93,6 @@ export * from "./seawater/sound-speed-chen-millero.ts";
 export * from "./seawater/sound-speed-del-grosso.ts";
 export * from "./seawater/specific-conductance.ts";
 export * from "./seawater/spiciness.ts";
-export * from "./seawater/standard-uncertainty.ts";
 export * from "./seawater/temperature-scale.ts";
 export * from "./seawater/thermal-expansion.ts";
 export type { ValidityRange } from "./seawater/validity-range.ts";

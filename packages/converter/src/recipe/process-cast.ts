@@ -2,22 +2,30 @@ import {
   addComputed,
   addPressureFromDepth,
   type Cast,
+  compareDirections,
+  correctCellInertia,
+  correctClock,
+  correctSensors,
   type DespikeParameters,
   flagReversals,
   flagSpikes,
   judgeCast,
   layerWidthFor,
+  matchResponse,
   type Preset,
   presets,
+  presetWith,
   pressureNoise,
   type SpikeHeights,
   segment,
   skipped,
+  smoothColumns,
   spikeReturnShared,
   subtractAtmosphere,
   valuesOf,
   withStep,
 } from "@wherry/core";
+import { clockPairs, corrections } from "./dated-settings.ts";
 import type { RecipeSettings } from "./settings.ts";
 
 /**
@@ -31,11 +39,13 @@ import type { RecipeSettings } from "./settings.ts";
 export function processCast(cast: Cast, settings: RecipeSettings): Cast {
   if (cast.steps.some(({ step }) => step === "quality tests"))
     throw new RangeError(`cast ${cast.id} has been processed already`);
-  const preset = presets[settings.preset];
+  const preset = presetWith(presets[settings.preset], settings.quality);
   const despiking = despikingOf(preset);
   const levels = cast.state.processing === "averaged" || cast.elapsed === null;
 
-  let result = subtractAtmosphere(cast, settings.atmosphericOffset);
+  let result = correctClock(cast, { ...settings.clock, pairs: clockPairs(settings.clock.pairs) });
+  result = correctSensors(result, corrections(settings.calibration));
+  result = subtractAtmosphere(result, settings.atmosphericOffset);
   result = addPressureFromDepth(result);
   // spikes of pressure along time must be known before the cast is cut: they would be its deepest row
   if (!levels) result = flagSpikes(result, ["pressure"], despiking);
@@ -43,23 +53,28 @@ export function processCast(cast: Cast, settings: RecipeSettings): Cast {
   result = levels
     ? withStep(result, skipped("despiking", "levels already averaged, or rows without times"))
     : flagSpikes(result, ["temperature", "conductivity"], despiking);
+  result = matchResponse(result, settings.response);
+  result = correctCellInertia(result, settings.cell);
   result =
     cast.kind === "fixed-depth"
       ? withStep(result, skipped("pressure reversals", "the cast stays at one depth"))
       : flagReversals(result, settings.reversals);
+  result = smoothColumns(result, settings.smoothing);
   result = addComputed(result, settings.depth.method);
   // on levels the rule runs as a quality test only
   result = flagSpikes(result, levels ? ["temperature", "conductivity", "salinity"] : ["salinity"], despiking);
 
   const pressure = valuesOf(result, "pressure");
-  return judgeCast(result, {
+  const judged = judgeCast(result, {
     preset,
     sensorRanges: settings.quality.sensorRanges,
     ratedPressure: settings.quality.ratedPressure ?? cast.instrument.ratedPressure,
     layerWidth:
       settings.layers.width ?? layerWidthFor([result], { coordinate: "pressure", direction: "down" }),
     reversalTolerance: pressure === null ? 0 : settings.reversals.noiseFactor * pressureNoise(pressure),
+    chosen: settings.quality.tests,
   });
+  return compareDirections(judged, settings.comparison);
 }
 
 /** The numbers of the rule spike_return that a preset stands for. */

@@ -2,6 +2,7 @@ import { type ProcessingRecipe, recipeSchema } from "@wherry/contracts";
 import { failOr, nearestNames, type Place, type Problem, type Result } from "@wherry/core";
 import type { ErrorObject, ValidateFunction } from "ajv";
 import { Ajv2020 } from "ajv/dist/2020.js";
+import { epochOf } from "./dated-settings.ts";
 import { defaultSettings, type RecipeSettings } from "./settings.ts";
 
 let compiled: ValidateFunction<ProcessingRecipe> | null = null;
@@ -48,13 +49,30 @@ function merged(base: unknown, choice: unknown): unknown {
   return result;
 }
 
+/** Days and times of clock readings and corrections, which plain strings of the schema may miss. */
+function dateProblems(key: string, value: unknown, path: string, where: Place): Problem[] {
+  if (!["date", "instrument", "true"].includes(key) || typeof value !== "string") return [];
+  if (!Number.isNaN(epochOf(value))) return [];
+  return [
+    {
+      code: "recipe/date",
+      message: `${path} is "${value}", which is not a ${key === "date" ? "day" : "time in UTC"}`,
+      where: { ...where, variable: path },
+      remedy: `Write it as ${key === "date" ? "2024-02-11" : "2024-05-20T08:00:00Z"}.`,
+    },
+  ];
+}
+
 /** JSON Schema cannot say that the first of two numbers is the lower one. */
 function rangeProblems(document: unknown, where: Place, name = ""): Problem[] {
   if (!isGroup(document)) return [];
   return Object.entries(document).flatMap(([key, value]): Problem[] => {
     const path = name === "" ? key : `${name}.${key}`;
-    if (!Array.isArray(value)) return rangeProblems(value, where, path);
-    const [low, high] = value as [number, number];
+    if (!Array.isArray(value))
+      return [...dateProblems(key, value, path, where), ...rangeProblems(value, where, path)];
+    const [low, high] = value as unknown[];
+    if (typeof low !== "number" || typeof high !== "number")
+      return value.flatMap((each, index) => rangeProblems(each, where, `${path}.${index}`));
     if (low < high) return [];
     return [
       {

@@ -1,26 +1,63 @@
 import {
   type AtmosphericOffsetParameters,
   atmosphericOffsetDefaults,
+  type CellParameters,
+  type ChosenTests,
+  type ComparisonParameters,
+  cellDefaults,
+  comparisonDefaults,
   type DepthMethod,
   type JudgedQuantity,
+  noChosenTests,
+  type OwnLimits,
   type PresetName,
+  type ResponseParameters,
   type ReversalParameters,
+  responseDefaults,
   reversalDefaults,
   type SegmentationParameters,
+  type SmoothingParameters,
   segmentationDefaults,
 } from "@wherry/core";
+
+/** A reading of the instrument's clock and the true time, ISO 8601 in UTC. */
+export interface ClockReading {
+  readonly instrument: string;
+  readonly true: string;
+}
+
+/** A dated correction of a sensor, house units; `date` year-month-day. */
+export interface DatedCorrection {
+  readonly date: string;
+  readonly slope?: number;
+  readonly offset?: number;
+  readonly afterCleaning?: boolean;
+  readonly document?: string;
+}
 
 /** Everything that decides what processing does to a cast. The form of a recipe document is recipe.schema.json. */
 export interface RecipeSettings {
   readonly preset: PresetName;
+  readonly clock: { readonly pairs: readonly ClockReading[]; readonly largestDrift: number };
+  readonly calibration: {
+    readonly temperature: readonly DatedCorrection[];
+    readonly conductivity: readonly DatedCorrection[];
+    readonly pressure: readonly DatedCorrection[];
+    readonly salinityOffset: { readonly value: number; readonly from: string } | null;
+  };
   readonly atmosphericOffset: AtmosphericOffsetParameters;
   readonly segmentation: SegmentationParameters;
+  readonly response: ResponseParameters;
+  readonly cell: CellParameters;
   readonly reversals: ReversalParameters;
-  readonly quality: {
+  readonly smoothing: SmoothingParameters;
+  readonly comparison: ComparisonParameters;
+  readonly quality: OwnLimits & {
     /** Ranges by the data sheet instead of the preset's; house units. */
     readonly sensorRanges: Partial<Readonly<Record<JudgedQuantity, readonly [number, number]>>>;
-    /** dbar; null: as the source tells, else the test is not run. */
     readonly ratedPressure: number | null;
+    /** Published tests that no preset runs. */
+    readonly tests: ChosenTests;
   };
   readonly depth: { readonly method: DepthMethod };
   readonly layers: {
@@ -33,10 +70,24 @@ export interface RecipeSettings {
 
 export const defaultSettings: RecipeSettings = {
   preset: "estuary",
+  clock: { pairs: [], largestDrift: 1 },
+  calibration: { temperature: [], conductivity: [], pressure: [], salinityOffset: null },
   atmosphericOffset: atmosphericOffsetDefaults,
   segmentation: segmentationDefaults,
+  response: responseDefaults,
+  cell: cellDefaults,
   reversals: reversalDefaults,
-  quality: { sensorRanges: {}, ratedPressure: null },
+  smoothing: { window: null },
+  comparison: comparisonDefaults,
+  quality: {
+    sensorRanges: {},
+    ratedPressure: null,
+    expectedRanges: {},
+    spikeReturn: {},
+    densityInversion: null,
+    freezingTolerance: null,
+    tests: noChosenTests,
+  },
   depth: { method: "automatic" },
   layers: { width: null, coordinate: "depth", direction: "down" },
 };

@@ -1,5 +1,6 @@
 import type { SurveySheet } from "@wherry/contracts";
 import { nearestNames, type Problem, sameDimension } from "@wherry/core";
+import { readRecipe } from "../recipe/read-recipe.ts";
 import { type Locate, nameOf, type SheetPath } from "./schema-problems.ts";
 
 /** What the form of a sheet cannot forbid: ids given twice, names that refer to nothing, units that do not fit. */
@@ -11,7 +12,26 @@ export function sheetConflicts(sheet: SurveySheet, locate: Locate): Problem[] {
     ...danglingNames(sheet, "platform", "platforms", locate),
     ...danglingNames(sheet, "instrument", "instruments", locate),
     ...sensorUnits(sheet, locate),
+    ...recipeProblems(sheet, locate),
   ];
+}
+
+/** What is wrong with the recipe that stands in the sheet, at its place there. */
+function recipeProblems(sheet: SurveySheet, locate: Locate): Problem[] {
+  const recipe = sheet.processing?.recipe;
+  if (recipe === undefined) return [];
+  const read = readRecipe({ version: 1, ...recipe }, {});
+  if (read.ok) return [];
+  return read.problems.map((problem) => {
+    const place = (problem.where.variable ?? "")
+      .split(".")
+      .map((key) => (/^\d+$/.test(key) ? Number.parseInt(key, 10) : key));
+    return {
+      ...problem,
+      message: `processing.recipe: ${problem.message}`,
+      where: locate(["processing", "recipe", ...place.filter((key) => key !== "")], "key"),
+    };
+  });
 }
 
 function repeatedIds(

@@ -33,7 +33,7 @@ describe("smallest printed step", () => {
   test("without a unit the ends of the record tell the factor", () =>
     expect(printedResolution(column(null, [1, 3.12, 2], 2, 10))).toBeCloseTo(0.1, 12));
   test("without a unit and with equal ends the digits printed are the bound", () =>
-    expect(printedResolution(column(null, [0, 3.1234, 0], 4, 10))).toBeCloseTo(31.234e-5, 12));
+    expect(printedResolution(column(null, [0, 3.1234, 0], 4, 0.1))).toBeCloseTo(0.31234e-5, 12));
   test("degrees Fahrenheit in a Celsius column", () => {
     const fahrenheit = column("degF", [50.0, 51.1, 50.0], 1, 1);
     expect(printedResolution({ ...fahrenheit, units: "degree_C" })).toBeCloseTo(0.5 / 9, 12);

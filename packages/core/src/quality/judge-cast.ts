@@ -5,6 +5,7 @@ import { quantile } from "../cast/robust.ts";
 import { rowTimes } from "../cast/row-times.ts";
 import { pressureSpikes } from "../cast/spikes.ts";
 import { aggregate } from "./aggregate.ts";
+import { type ChosenTests, judgeChosen } from "./chosen-tests.ts";
 import { densityInversion } from "./density-inversion.ts";
 import { densityInversionLayers } from "./density-inversion-layers.ts";
 import { Flag } from "./flag.ts";
@@ -20,6 +21,7 @@ import type { DepthLimits, JudgedQuantity, Preset } from "./presets.ts";
 import { pressureIncreasing } from "./pressure-increasing.ts";
 import { rateOfChange } from "./rate-of-change.ts";
 import { ratedPressureTest } from "./rated-pressure.ts";
+import { sourceFlagTest } from "./source-flags.ts";
 import { spikeVertical } from "./spike-vertical.ts";
 import { stuck } from "./stuck.ts";
 import { stuckValue } from "./stuck-value.ts";
@@ -34,6 +36,8 @@ export interface JudgeParameters {
   readonly layerWidth: number;
   /** dbar by which a row may lie above the deepest row so far and still count in that test. */
   readonly reversalTolerance: number;
+  /** Tests that no preset runs, with the limits that a user gives. */
+  readonly chosen: ChosenTests;
 }
 
 const quantities = ["pressure", "temperature", "conductivity", "salinity"] as const;
@@ -91,6 +95,14 @@ export function judgeCast(cast: Cast, parameters: JudgeParameters): Cast {
     set("temperature", "stuck", stood);
     set("conductivity", "stuck", stood);
   }
+  const worst = preset.name === "ocean" ? 4 : 3;
+  for (const name of quantities) {
+    const column = tested.get(name);
+    if (column === undefined) continue;
+    const p = judging.pressure(tested.get("pressure"));
+    for (const [test, result] of judgeChosen(name, column, tested, p, runs, parameters.chosen, worst))
+      set(name, test, result);
+  }
   set("temperature", "freezing_point", judging.freezing(tested, preset.freezingTolerance.value));
   if (cast.kind === "fixed-depth")
     for (const name of ["temperature", "conductivity", "salinity"] as const) {
@@ -104,6 +116,11 @@ export function judgeCast(cast: Cast, parameters: JudgeParameters): Cast {
     const name = preset.densityInversion.form === "levels" ? "density_inversion" : "density_inversion_layers";
     set("salinity", name, inverted);
     if (preset.densityInversion.form === "levels") set("temperature", name, inverted);
+  }
+
+  for (const [name, column] of cast.columns) {
+    const received = sourceFlagTest(column);
+    if (received !== null) tested.set(name, withTest(tested.get(name) ?? column, "source_flags", received));
   }
 
   const flagged = flagAll(cast, tested, preset, inverted);
@@ -174,8 +191,18 @@ function recordFor(
     step: "quality tests",
     parameters: thresholdsUsed(cast, parameters),
     counts,
-    words: `quality tests of the preset ${parameters.preset.name} run, IODE primary flags set`,
+    words: `quality tests of the preset ${parameters.preset.name} run, IODE primary flags set${sourceWords(columns)}`,
   };
+}
+
+/** What was done with the flags of the source. */
+function sourceWords(columns: ReadonlyMap<string, Column>): string {
+  const schemes = new Set<string>();
+  for (const { tests, sourceFlags } of columns.values())
+    if (tests.has("source_flags") && sourceFlags !== null) schemes.add(sourceFlags.scheme);
+  return schemes.size === 0
+    ? ""
+    : `; what the source flagged (${[...schemes].join(", ")}) is at least that bad`;
 }
 
 /** The tests of one cast, each restricted to the judged directions. */
@@ -212,7 +239,7 @@ class Judging {
   }
 
   /** Pressure with spikes left out, as a coordinate. */
-  #pressure(column: Column | undefined): Float64Array | undefined {
+  pressure(column: Column | undefined): Float64Array | undefined {
     const spikes = pressureSpikes(this.#cast);
     return spikes.includes(1)
       ? column?.values.map((p, k) => (spikes[k] === 1 ? Number.NaN : p))
@@ -227,7 +254,7 @@ class Judging {
   }
 
   publishedOrder(pressure: Column) {
-    const result = this.#judge(pressure.values, [this.#pressure(pressure)], (p) =>
+    const result = this.#judge(pressure.values, [this.pressure(pressure)], (p) =>
       pressureIncreasing(p!, { tolerance: null }),
     );
     // a spike was left out of the order, its own value is not missing
@@ -240,7 +267,7 @@ class Judging {
 
   stuck({ stuck: rule }: Preset, tested: ReadonlyMap<string, Column>): Uint8Array | null {
     const [T, C] = [tested.get("temperature"), tested.get("conductivity")];
-    const p = this.#pressure(tested.get("pressure"));
+    const p = this.pressure(tested.get("pressure"));
     if (rule.form !== "travel" || T === undefined || C === undefined || p === undefined) return null;
     if (this.#cast.kind === "fixed-depth") return null;
     const resolution = { temperature: printedResolution(T), conductivity: printedResolution(C) };
@@ -295,7 +322,7 @@ class Judging {
     tested: ReadonlyMap<string, Column>,
   ): Uint8Array | null {
     const [t, s] = ["temperature", "salinity"].map((name) => tested.get(name)?.values);
-    const p = this.#pressure(tested.get("pressure"));
+    const p = this.pressure(tested.get("pressure"));
     if (this.#cast.kind === "fixed-depth" || t === undefined || s === undefined || p === undefined)
       return null;
     const tolerance = preset.densityInversion.tolerance.value;

@@ -1,4 +1,5 @@
 import type { Cast, StepRecord } from "../cast/cast.ts";
+import { chosenRecord } from "./chosen-tests.ts";
 import type { JudgeParameters } from "./judge-cast.ts";
 import { type JudgedQuantity, spikeReturnShared, type Threshold } from "./presets.ts";
 
@@ -7,9 +8,9 @@ type Value = StepRecord["parameters"][string];
 /** Every threshold that judged a cast, with its status, as the processing record and the metadata show them. */
 export function thresholdsUsed(
   cast: Cast,
-  { preset, sensorRanges, ratedPressure, layerWidth, reversalTolerance }: JudgeParameters,
+  { preset, sensorRanges, ratedPressure, layerWidth, reversalTolerance, chosen }: JudgeParameters,
 ): Record<string, Value> {
-  const used: Record<string, Value> = { preset: preset.name };
+  const used: Record<string, Value> = { preset: preset.name, ...chosenRecord(chosen, cast.columns) };
   const note = (name: string, threshold: Threshold<number | readonly number[]> | null | undefined) => {
     if (threshold == null) return;
     used[name] = plain(threshold.value);

@@ -1,8 +1,9 @@
 /**
  * Where a threshold comes from. "source": read in the published source. "quoted": read in a public document that
- * quotes the source. "memory": from memory, not verified. "house": our own choice, no source.
+ * quotes the source. "memory": from memory, not verified. "house": our own choice, no source. "user": given by the
+ * person who made the data.
  */
-export type ThresholdStatus = "source" | "quoted" | "memory" | "house";
+export type ThresholdStatus = "source" | "quoted" | "memory" | "house" | "user";
 
 export interface Threshold<T> {
   readonly value: T;

@@ -34,8 +34,8 @@ export function rateOfChange(values: Float64Array, limits: RateOfChangeLimits): 
   return flags;
 }
 
-/** Standard deviation of the values in the window before each row (not of the row); NaN if fewer than three. */
-function windowDeviation(values: Float64Array, windowRows: number): Float64Array {
+/** Standard deviation (divisor n - 1) of the values in the window before each row (not of the row); NaN if fewer than three. */
+export function windowDeviation(values: Float64Array, windowRows: number): Float64Array {
   const deviation = new Float64Array(values.length).fill(Number.NaN);
   // sums about a value of the record, made anew once a window, keep the rounding error of sliding sums small
   let centre = Number.NaN;

@@ -1,11 +1,19 @@
 // Bundles the program into dist/wherry.js; libraries that are loaded only when needed become chunks beside it.
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { dirname, join } from "node:path";
 import { build } from "esbuild";
 
+const inSurvey = createRequire(new URL("../survey/package.json", import.meta.url));
 const { version } = JSON.parse(readFileSync("package.json", "utf8"));
 
 await build({
-  entryPoints: { wherry: "src/bin.ts" },
+  entryPoints: {
+    wherry: "src/bin.ts",
+    worker: "../survey/src/worker.ts",
+    // The pool looks for the frame of its threads beside its own code.
+    "chunks/worker": join(dirname(inSurvey.resolve("piscina")), "worker.js"),
+  },
   outdir: "dist",
   bundle: true,
   splitting: true,
@@ -14,12 +22,20 @@ await build({
   target: "node20.19",
   format: "esm",
   conditions: ["wherry-source"],
+  // A native extra of the pool that is not needed: thread priorities.
+  external: ["@napi-rs/nice"],
   legalComments: "linked",
   logLevel: "warning",
   define: { WHERRY_VERSION: JSON.stringify(version) },
   banner: {
     // CommonJS libraries inside an ES module still call require().
-    js: 'import { createRequire as __createRequire } from "node:module"; const require = __createRequire(import.meta.url);',
+    js: [
+      'import { createRequire as __createRequire } from "node:module";',
+      'import { dirname as __dirnameOf } from "node:path";',
+      'import { fileURLToPath as __pathOf } from "node:url";',
+      "const require = __createRequire(import.meta.url);",
+      "const __dirname = __dirnameOf(__pathOf(import.meta.url));",
+    ].join(" "),
   },
 });
 

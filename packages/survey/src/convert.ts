@@ -16,6 +16,7 @@ import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import { processSurvey } from "./process-survey.ts";
 import { beginResult } from "./result-folder.ts";
 import { type RunOptions, readExports } from "./understand-files.ts";
+import { startWorkers, type Workers } from "./workers.ts";
 import { keepOriginals, writeProducts } from "./write-products.ts";
 
 export const PRODUCTS = ["full", "binned", "series", "csv"] as const;
@@ -35,6 +36,8 @@ export interface ConvertOptions extends RunOptions {
   readonly force: boolean;
   /** Version of the program. */
   readonly version: string;
+  /** Casts that are worked on at the same time, each in a thread of its own; one if not given. */
+  readonly jobs?: number;
 }
 
 export interface Converted {
@@ -66,8 +69,10 @@ export async function convert(paths: readonly string[], options: ConvertOptions)
   if (!created.ok) return created;
   const result = await beginResult(options.out, options.force);
   if (!result.ok) return result;
+  const workers = await startWorkers(options.jobs ?? 1);
   try {
-    const converted = await convertInto(result.value.building, paths, sheet.value, created.value, options);
+    const into = { folder: result.value.building, created: created.value, workers };
+    const converted = await convertInto(into, paths, sheet.value, options);
     options.signal?.throwIfAborted();
     // With every cast held back there is no result yet, and the answers must find the way free.
     if (converted.ok && converted.value.casts > 0) await result.value.finish();
@@ -77,6 +82,8 @@ export async function convert(paths: readonly string[], options: ConvertOptions)
     await result.value.abandon();
     if (isIoError(error)) return fail(problemFromIo(error, options.out));
     throw error;
+  } finally {
+    await workers.close();
   }
 }
 
@@ -118,13 +125,12 @@ function writingMoment({ created, sheet }: ConvertOptions, inSheet: string | und
 }
 
 async function convertInto(
-  folder: string,
+  { folder, created, workers }: { folder: string; created: string; workers: Workers },
   paths: readonly string[],
   { text, sheet, warnings }: SheetFile,
-  created: string,
   options: ConvertOptions,
 ): Promise<Result<Converted>> {
-  const read = await readExports(paths, sheet.answers ?? [], "relative", options);
+  const read = await readExports(paths, sheet.answers ?? [], "relative", { ...options, workers });
   const [unreadable, ...others] = read.problems;
   if (unreadable) return fail(unreadable, ...others);
   const files = read.exports.map(({ understood }) => understood);
@@ -134,7 +140,7 @@ async function convertInto(
     options.sheet,
   );
   const { ready, held, questions } = holdBack(files, completed.casts);
-  const { casts, layers, recipe } = await processSurvey(completed.sheet, ready, options);
+  const { casts, layers, recipe } = await processSurvey(completed.sheet, ready, workers, options);
   const software = `wherry ${options.version}`;
   const written = await writeProducts(
     folder,

@@ -1,7 +1,15 @@
 import type { SurveySheet } from "@wherry/contracts";
-import { instrumentOf, processCast, settingsFromSheet } from "@wherry/converter";
-import { type Cast, type LayerMeans, layerMeans, layerWidthFor } from "@wherry/core";
+import { instrumentOf, settingsFromSheet } from "@wherry/converter";
+import {
+  type BorrowedOffset,
+  borrowedOffset,
+  type Cast,
+  type LayerMeans,
+  layerMeans,
+  layerWidthFor,
+} from "@wherry/core";
 import type { RunOptions } from "./understand-files.ts";
+import { inOrder, type Workers } from "./workers.ts";
 
 export interface ProcessedSurvey {
   readonly casts: readonly Cast[];
@@ -15,16 +23,20 @@ export interface ProcessedSurvey {
 export async function processSurvey(
   sheet: SurveySheet,
   casts: readonly Cast[],
+  workers: Workers,
   { signal, onProgress }: RunOptions,
 ): Promise<ProcessedSurvey> {
-  const processed: Cast[] = [];
-  for (const [index, cast] of casts.entries()) {
+  const processed = await inOrder(casts, workers.jobs, async (cast, index) => {
     // An interruption is heard only between turns of the event loop.
     if (index % 16 === 0) await new Promise(setImmediate);
     signal?.throwIfAborted();
     onProgress?.(index, casts.length, cast.id);
-    processed.push(processCast(cast, settingsFromSheet(sheet, instrumentOf(cast, { sheet }))));
-  }
+    const borrowed = borrowing(sheet, cast, casts);
+    return workers.process({
+      cast,
+      settings: settingsFromSheet(sheet, instrumentOf(cast, { sheet }), borrowed),
+    });
+  });
   const settings = settingsFromSheet(sheet, null);
   const profiles = processed.filter(({ kind, rows }) => kind === "profile" && rows > 0);
   const raw = profiles.filter(({ state }) => state.processing !== "averaged");
@@ -40,4 +52,20 @@ export async function processSurvey(
     ]),
   );
   return { casts: processed, layers, recipe: { ...settings, layers: { ...settings.layers, width } } };
+}
+
+/** The offset that a cast borrows from those of the same instrument on the same day, where the sheet says so. */
+function borrowing(sheet: SurveySheet, cast: Cast, casts: readonly Cast[]): BorrowedOffset | null {
+  if (sheet.processing?.offset_without_air !== "borrowed" || Number.isNaN(cast.time)) return null;
+  const instrument = JSON.stringify(instrumentOf(cast, { sheet }));
+  const day = Math.floor(cast.time / 86400);
+  const others = casts.filter(
+    (other) =>
+      Math.floor(other.time / 86400) === day && JSON.stringify(instrumentOf(other, { sheet })) === instrument,
+  );
+  return borrowedOffset(
+    cast,
+    others,
+    settingsFromSheet(sheet, instrumentOf(cast, { sheet })).atmosphericOffset,
+  );
 }

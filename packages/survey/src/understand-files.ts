@@ -1,12 +1,10 @@
-import { createHash } from "node:crypto";
-import { readFile } from "node:fs/promises";
 import { dirname, extname, relative, resolve, sep } from "node:path";
-import { understandFile } from "@wherry/converter";
 import { fail, type Problem, type Result } from "@wherry/core";
 import type { Answer, UnderstoodFile } from "@wherry/formats";
 import { findFiles } from "./input-files.ts";
 import { lookAtNetcdf, refuseNetcdf } from "./netcdf-input.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
+import { inOrder, startWorkers, type Workers } from "./workers.ts";
 
 export type OnProgress = (done: number, total: number, what: string) => void;
 
@@ -37,6 +35,12 @@ const NO_EXPORTS = new Set(
 );
 const NETCDF = new Set([".nc", ".nc4", ".cdf"]);
 
+export interface ReadOptions extends RunOptions {
+  readonly netcdf?: "read" | "refuse";
+  /** One job without threads if not given. */
+  readonly workers?: Workers;
+}
+
 /**
  * Reads and understands exports in the order of their names, so that every run meets them alike.
  *
@@ -48,7 +52,7 @@ export async function readExports(
   paths: readonly string[],
   answers: readonly Answer[],
   naming: "as given" | "relative",
-  { signal, onProgress, netcdf = "refuse" }: RunOptions & { readonly netcdf?: "read" | "refuse" },
+  { signal, onProgress, netcdf = "refuse", workers }: ReadOptions,
 ): Promise<ReadExports> {
   const found = await findFiles(paths);
   const problems: Problem[] = [...found.problems];
@@ -56,19 +60,22 @@ export async function readExports(
   const wanted = found.files.filter((path) => paths.includes(path) || isExport(extname(path).toLowerCase()));
   const skipped = found.files.filter((path) => !wanted.includes(path));
   const home = commonFolder(wanted);
-  const exports: ReadExport[] = [];
-  for (const [index, path] of wanted.entries()) {
+  const { understand, jobs } = workers ?? (await startWorkers(1));
+  const results = await inOrder(wanted, jobs, async (path, index): Promise<Result<UnderstoodFile>> => {
     signal?.throwIfAborted();
     onProgress?.(index, wanted.length, path);
     const name = naming === "as given" ? path : relative(home, resolve(path)).split(sep).join("/");
     try {
-      const understood = (await readNetcdf(path, name, netcdf)) ?? (await readText(path, name, answers));
-      if (understood.ok) exports.push({ path, understood: understood.value });
-      else problems.push(...understood.problems);
+      return (await readNetcdf(path, name, netcdf)) ?? (await understand({ path, name, answers }));
     } catch (error) {
       if (!isIoError(error)) throw error;
-      problems.push(problemFromIo(error, path));
+      return fail(problemFromIo(error, path));
     }
+  });
+  const exports: ReadExport[] = [];
+  for (const [index, understood] of results.entries()) {
+    if (understood.ok) exports.push({ path: wanted[index]!, understood: understood.value });
+    else problems.push(...understood.problems);
   }
   return { exports, skipped, problems };
 }
@@ -82,16 +89,6 @@ async function readNetcdf(
   if (netcdf === "read") return lookAtNetcdf(path, name);
   const refused = await refuseNetcdf(path, name);
   return refused && fail(refused);
-}
-
-async function readText(
-  path: string,
-  name: string,
-  answers: readonly Answer[],
-): Promise<Result<UnderstoodFile>> {
-  const bytes = await readFile(path);
-  const sha256 = createHash("sha256").update(bytes).digest("hex");
-  return understandFile(bytes, name, { sha256, answers });
 }
 
 /** The innermost folder that holds all files. */

@@ -10,6 +10,7 @@ import { look } from "../src/look.ts";
 import { processSurvey } from "../src/process-survey.ts";
 import { makeSheet } from "../src/sheet.ts";
 import { readExports } from "../src/understand-files.ts";
+import { startWorkers } from "../src/workers.ts";
 
 const demo = testData("demo");
 const sheetPath = testData("demo", "survey.yaml");
@@ -26,7 +27,9 @@ async function castsOfDemo(): Promise<readonly Cast[]> {
     files.flatMap(({ casts }) => casts),
     sheetPath,
   );
-  return (await processSurvey(completed.sheet, holdBack(files, completed.casts).ready, {})).casts;
+  return (
+    await processSurvey(completed.sheet, holdBack(files, completed.casts).ready, await startWorkers(1), {})
+  ).casts;
 }
 
 describe("what was written is read back", () => {

@@ -11,6 +11,7 @@ interface Options {
   readonly perCast?: boolean;
   readonly target: string;
   readonly created?: string;
+  readonly jobs: number;
   readonly force?: boolean;
   readonly json?: boolean;
 }
@@ -21,6 +22,11 @@ function parseProducts(text: string): readonly Product[] {
     if (product === undefined) throw new InvalidArgumentError(`Choose from ${PRODUCTS.join(", ")}.`);
     return product;
   });
+}
+
+function parseJobs(text: string): number {
+  if (!/^[1-9]\d{0,2}$/.test(text)) throw new InvalidArgumentError("Give a whole number from 1 to 999.");
+  return Number(text);
 }
 
 export function convertCommand({ terminal, version, signal, finish }: Context): Command {
@@ -42,6 +48,7 @@ export function convertCommand({ terminal, version, signal, finish }: Context): 
       new Option("--target <name>", "what the data set is meant for").choices(TARGETS).default("general"),
     )
     .option("--created <time>", "date of writing, instead of the sheet's")
+    .option("--jobs <number>", "casts worked on at the same time", parseJobs, 1)
     .option("--force", "replace a finished result")
     .option("--json", "write one JSON document to standard output")
     .addHelpText(

@@ -1,0 +1,40 @@
+import { createHash } from "node:crypto";
+import { readFile } from "node:fs/promises";
+import { processCast, type RecipeSettings, understandFile } from "@wherry/converter";
+import { type Cast, fail, type Result } from "@wherry/core";
+import type { Answer, UnderstoodFile } from "@wherry/formats";
+import { isIoError, problemFromIo } from "./problem-from-io.ts";
+
+// The work that can be done beside other work: what goes in and out is plain data.
+
+export interface ToUnderstand {
+  readonly path: string;
+  /** What its casts call their source. */
+  readonly name: string;
+  readonly answers: readonly Answer[];
+}
+
+export interface ToProcess {
+  readonly cast: Cast;
+  readonly settings: RecipeSettings;
+}
+
+export const tasks = {
+  async understand({ path, name, answers }: ToUnderstand): Promise<Result<UnderstoodFile>> {
+    try {
+      const bytes = await readFile(path);
+      const sha256 = createHash("sha256").update(bytes).digest("hex");
+      return understandFile(bytes, name, { sha256, answers });
+    } catch (error) {
+      if (isIoError(error)) return fail(problemFromIo(error, path));
+      throw error;
+    }
+  },
+  async process({ cast, settings }: ToProcess): Promise<Cast> {
+    return processCast(cast, settings);
+  },
+};
+
+export type Task = {
+  [K in keyof typeof tasks]: { task: K; input: Parameters<(typeof tasks)[K]>[0] };
+}[keyof typeof tasks];

@@ -75,7 +75,7 @@ function takeApart(header: string): ColumnHead {
         header.slice(0, match.index).trim(),
         header.slice(match.index + match[0].length).trim(),
       ];
-      const unit = name === "" ? null : readUnit(rest);
+      const unit = name === "" ? null : (readUnit(rest) ?? readUnit(withSlash(rest)));
       if (unit) return { header, name, unitText: rest, unit, zone };
     }
   }
@@ -90,6 +90,9 @@ function zoneIn(text: string): ZoneReading | null {
   const inside = /[[(]\s*([^\])]*)\s*[\])]/.exec(text)?.[1];
   return (inside ? (readZone(inside) ?? zoneAmong(inside)) : null) ?? zoneAmong(text);
 }
+
+/** In names of one word the line under a unit is its slash: "conductivity_ms_cm", "oxygen_umol_kg". */
+const withSlash = (text: string) => text.replace("_", "/");
 
 const withoutZone = (text: string, { words }: ZoneReading) =>
   text

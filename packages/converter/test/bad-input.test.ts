@@ -1,5 +1,3 @@
-import { readFileSync } from "node:fs";
-import { testData } from "@wherry/testkit";
 import { describe, expect, test } from "vitest";
 import { asked, attempt, plainExport, understood } from "./understand-samples.ts";
 
@@ -33,12 +31,6 @@ describe("what holds no cast is a problem with a plain sentence", () => {
     ["BUFR", ascii("BUFR\0\0\x34\x03"), "understand/not-a-text-export"],
     ["a bottle file", ascii("BOTTLE,20231102EFLINVXYZ\n"), "understand/not-a-text-export"],
   ])("%s", (_, content, code) => expect(codes(content)).toEqual([code]));
-
-  test.each(["tesac_ok.txt"])("%s is recognised and not read yet", (name) =>
-    expect(codes(readFileSync(testData("samples", "openformats", name)), name)).toEqual([
-      "understand/not-a-text-export",
-    ]),
-  );
 
   test("the message names the file, the remedy says what to do", () => {
     const result = attempt("", "pier/cast 7.csv");

@@ -66,6 +66,45 @@ describe.each(["whp_ok_00003_00001_ct1.csv", "whp_number_headers_short_ct1.csv",
   },
 );
 
+describe("answers settle what other open formats leave open", () => {
+  test("two casts of the World Ocean Database", () => {
+    const name = "wod_two_casts.dat";
+    const file = understoodPath(path(name));
+    expect(file.format).toBe("World Ocean Database native ASCII");
+    expect(file.questions.map(({ about, casts }) => [about, casts])).toEqual([
+      ["time", ["9000501"]],
+      ["timeRole", ["9000500"]],
+    ]);
+    const answered = understoodPath(path(name), [
+      { about: "time", where: `${name}#9000501`, value: "2023-06-15T06:00:00Z" },
+      { about: "timeRole", where: name, value: "bottom" },
+    ]);
+    expect(asked(answered)).toEqual([]);
+    expect(answered.casts.map(({ time, timeRole }) => [time, timeRole])).toEqual([
+      [Date.UTC(2023, 5, 14, 7, 15) / 1000, "bottom"],
+      [Date.UTC(2023, 5, 15, 6) / 1000, "start"],
+    ]);
+  });
+
+  test("a TESAC report: its decade", () => {
+    const name = "tesac_ok.txt";
+    const file = understoodPath(path(name));
+    expect(file.questions).toMatchObject([
+      {
+        about: "decade",
+        casts: ["tesac_ok"],
+        candidates: ["1973", "1983", "1993", "2003", "2013", "2023"],
+        answerWith: '{ about: decade, where: "tesac_ok.txt", value: "1973" }',
+      },
+    ]);
+    const answered = understoodPath(path(name), [{ about: "decade", where: name, value: 2023 }]);
+    expect(asked(answered)).toEqual([]);
+    expect(answered.casts[0]?.time).toBe(Date.UTC(2023, 5, 14, 7, 12) / 1000);
+    const wrong = attempt(readFileSync(path(name)), name, [{ about: "decade", where: name, value: 2024 }]);
+    expect(!wrong.ok && wrong.problems[0].code).toBe("answers/form");
+  });
+});
+
 testWithShared(
   ["samples", "real", "whp", "318M20130321_00001_00002_ct1.csv"],
   "the worked example of the format description",

@@ -1,5 +1,6 @@
 export type { Answered, AskedMatter, AskedTopic, Asking, ReadContext, Recognition } from "./asking.ts";
 export { type CfDsgContext, readCfDsg } from "./cf-dsg/read-cf-dsg.ts";
+export { readTesacBathy, recogniseTesacBathy } from "./tesac-bathy/read-tesac-bathy.ts";
 export * from "./understood.ts";
 export { readWhpExchange, type TimeRole } from "./whp-exchange/read-whp-exchange.ts";
 export { iodeFromWoceCtd, WOCE_CTD, WOCE_CTD_FLAGS } from "./whp-exchange/woce-flags.ts";

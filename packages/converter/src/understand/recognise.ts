@@ -1,10 +1,10 @@
 import type { Problem } from "@wherry/core";
-import { recogniseWodAscii } from "@wherry/formats";
+import { recogniseTesacBathy, recogniseWodAscii } from "@wherry/formats";
 
 /** What a file is by its first bytes. */
 export type Recognised =
   | { readonly kind: "text" }
-  | { readonly kind: "whp-exchange-ctd" | "wod-ascii" }
+  | { readonly kind: "whp-exchange-ctd" | "wod-ascii" | "tesac-bathy" }
   | { readonly kind: "other"; readonly problem: Problem };
 
 const text = (bytes: Uint8Array, length: number, from = 0) =>
@@ -22,7 +22,6 @@ const begins =
     starts.some((start) => text(bytes, start.length) === start);
 
 const CHECK = "Use `wherry check` to judge it; raw text exports are what is understood here.";
-const NOT_YET = "This kind is recognised but not read yet.";
 
 /** Signatures from the format documents; order matters only where one contains another. */
 const SIGNATURES: readonly Signature[] = [
@@ -49,8 +48,6 @@ const SIGNATURES: readonly Signature[] = [
     remedy: "Bottle data are not casts of a CTD; use the CTD file of the station.",
     matches: begins("BOTTLE"),
   },
-  { name: "a FM 64 TESAC bulletin", remedy: NOT_YET, matches: startsReport("KKYY", "KKXX") },
-  { name: "a FM 63 BATHY bulletin", remedy: NOT_YET, matches: startsReport("JJVV", "JJYY", "JJXX") },
   {
     name: "an older WOCE fixed-width CTD file",
     remedy: "It holds neither position nor time of day; ask for the WHP-Exchange form of the cast.",
@@ -58,19 +55,13 @@ const SIGNATURES: readonly Signature[] = [
   },
 ];
 
-function startsReport(...words: readonly string[]) {
-  return (bytes: Uint8Array) => {
-    const head = text(bytes, 400).trimStart();
-    return words.some((word) => new RegExp(`^(?:[A-Z0-9 ]+\\s+)?${word}\\s+\\d{5}\\s`).test(head));
-  };
-}
-
 /** Judges a file by its first bytes. Anything that is not recognised is taken for text. */
 export function recognise(bytes: Uint8Array, file: string): Recognised {
   if (bytes.length === 0)
     return other("understand/empty", `${file} is empty`, file, "Export the cast again from the instrument.");
   if (text(bytes, 3) === "CTD" && /^CTD\s*[,\r\n]/.test(text(bytes, 8))) return { kind: "whp-exchange-ctd" };
   if (recogniseWodAscii(bytes)) return { kind: "wod-ascii" };
+  if (recogniseTesacBathy(bytes)) return { kind: "tesac-bathy" };
   const found = SIGNATURES.find((signature) => signature.matches(bytes));
   if (found)
     return other(

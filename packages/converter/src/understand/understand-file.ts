@@ -1,5 +1,5 @@
 import { fail, type Problem, type Result } from "@wherry/core";
-import { type Answer, readWodAscii, type UnderstoodFile } from "@wherry/formats";
+import { type Answer, readTesacBathy, readWodAscii, type UnderstoodFile } from "@wherry/formats";
 import { readDelimitedText } from "./delimited-text.ts";
 import { recognise } from "./recognise.ts";
 import { understandOpenFormat } from "./understand-open-format.ts";
@@ -18,7 +18,7 @@ export interface UnderstandContext {
  * @param bytes the whole file
  * @param path  its name, as products, evidence and answers call it
  * @returns     problems (codes understand/empty, understand/binary, understand/no-numbers,
- *              understand/not-a-text-export, whp-exchange/…, wod-ascii/…) where nothing can be read, and answers/… where an answer
+ *              understand/not-a-text-export, whp-exchange/…, wod-ascii/…, tesac-bathy/…) where nothing can be read, and answers/… where an answer
  *              has the wrong form or fits nothing. Damage that did not stop the reading stands in `findings` and
  *              again in the warnings.
  */
@@ -31,6 +31,7 @@ export function understandFile(
   if (recognised.kind === "other") return fail(recognised.problem);
   if (recognised.kind === "whp-exchange-ctd") return understandWhpExchange(bytes, path, context);
   if (recognised.kind === "wod-ascii") return understandOpenFormat(readWodAscii, bytes, path, context);
+  if (recognised.kind === "tesac-bathy") return understandOpenFormat(readTesacBathy, bytes, path, context);
   return readDelimitedText(bytes, path, context);
 }
 

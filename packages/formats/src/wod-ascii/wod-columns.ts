@@ -1,5 +1,6 @@
 import { type Column, type Evidence, Flag, temperatureFrom68Column } from "@wherry/core";
 import { type Asking, oneOfWords } from "../asking.ts";
+import { onPracticalScale } from "../practical-scale.ts";
 import { headerOfCode, quantityOfCode, WOD, WOD_DEPTH } from "./codes.ts";
 import type { WodCell, WodProfile } from "./profile.ts";
 
@@ -47,7 +48,7 @@ function settled(
   depth: Column,
   wanted: Wanted,
 ): Column {
-  const { id, year, asking, say } = wanted;
+  const { id, asking, say } = wanted;
   const header = headerOfCode(code);
   const quantity = quantityOfCode(code);
   const column = columnOf(cells, header, index, WOD, quantity);
@@ -58,29 +59,8 @@ function settled(
     `code ${code} is ${quantity.longName}; ${quantity.words}`,
   );
   if (code === 1) return onScale(column, wanted, fact);
-  if (code === 2 && year >= 1978) {
-    say(fact, "assumed", "Practical Salinity: it has no unit, and the data are younger than 1978");
-    return column;
-  }
-  if (code === 2) {
-    const answer = asking.settle({
-      topic: "salinityScale",
-      holds: [id],
-      text: `Is the salinity of ${year} on the Practical Salinity Scale, or on an older scale that is not known? The practical scale is of 1978.`,
-      candidates: ["practical", "unknown"],
-      read: oneOfWords("practical", "unknown"),
-      form: "practical or unknown",
-    });
-    if (answer) say(fact, "answered", answer.because);
-    if (answer?.value !== "unknown") return column;
-    return {
-      ...column,
-      name: "salinity_as_stored",
-      standardName: null,
-      longName: "salinity on an old scale",
-      units: null,
-    };
-  }
+  if (code === 2)
+    return onPracticalScale(column, wanted, (certainty, because) => say(fact, certainty, because));
   if (code === 25) return pressureOf(column, depth, id, asking, say, fact);
   if (quantity.units === null) {
     const answer = asking.given({ topic: "units", column: header, read: (text) => text || null });

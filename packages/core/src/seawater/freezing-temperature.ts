@@ -15,7 +15,7 @@ export const freezingTemperatureRange: ValidityRange = {
  * @param SA            Absolute Salinity, g kg-1, 0 to 120
  * @param p             sea pressure, dbar, 0 to 10 000
  * @param airSaturation share of saturation with dissolved air, 0 (none) to 1
- * @returns             temperature, degree Celsius, ITS-90; within 2.5e-4 of the exact form down to 6000 dbar;
+ * @returns             temperature, degree Celsius, ITS-90; within 3e-4 of the exact form down to 6000 dbar;
  *                      computed beyond the range; NaN if SA is negative or an input is NaN
  * @source              IOC, SCOR and IAPSO (2010), TEOS-10 manual, section 3.33; coefficients of the TEOS-10
  *                      toolbox; check values from the TEOS-10 library stand in the tests

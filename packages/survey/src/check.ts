@@ -14,12 +14,15 @@ import { openFileSource } from "./file-source.ts";
 import { findFiles } from "./input-files.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import type { RunOptions } from "./understand-files.ts";
+import { readVocabulary } from "./vocabulary-file.ts";
 
 export interface CheckOptions extends RunOptions {
   /** Names of rule sets; all that fit a file if not given. */
   readonly rules?: readonly string[];
   /** Edition of the CF Conventions to judge by, instead of the one that a file claims. */
   readonly edition?: string;
+  /** A standard-name table in place of the shipped one. */
+  readonly vocabulary?: string;
   /** Epoch seconds. */
   readonly now: number;
 }
@@ -44,6 +47,8 @@ export async function check(paths: readonly string[], options: CheckOptions): Pr
   const wrong = wrongChoices(options);
   const [first, ...others] = wrong;
   if (first) return fail(first, ...others);
+  const table = await readVocabulary(options.vocabulary);
+  if (!table.ok) return table;
   const { now, edition, rules, signal, onProgress } = options;
   const found = await findFiles(paths);
   const problems: Problem[] = [...found.problems];
@@ -61,6 +66,7 @@ export async function check(paths: readonly string[], options: CheckOptions): Pr
     const context: FileContext = {
       path,
       now,
+      standardNames: table.value,
       ...(edition !== undefined && isEdition(edition) ? { edition } : {}),
       ...(rules === undefined ? {} : { ruleSets: rules as readonly RuleSet[] }),
     };

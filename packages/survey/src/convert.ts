@@ -9,33 +9,42 @@ import {
   processingRecord,
   processingText,
   readSheet,
+  targetNamed,
+  targetNames,
 } from "@wherry/converter";
-import { fail, type Problem, parseIsoTime, type Result, succeed } from "@wherry/core";
+import { fail, type Problem, parseIsoTime, type Result, type StandardNameTable, succeed } from "@wherry/core";
 import { holdBack, type OpenQuestion } from "./hold-back.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import { processSurvey } from "./process-survey.ts";
 import { beginResult } from "./result-folder.ts";
 import { type RunOptions, readExports } from "./understand-files.ts";
+import { readVocabulary } from "./vocabulary-file.ts";
 import { startWorkers, type Workers } from "./workers.ts";
-import { keepOriginals, writeProducts } from "./write-products.ts";
+import { type Format, keepOriginals, writeProducts } from "./write-products.ts";
 
 export const PRODUCTS = ["full", "binned", "series", "csv"] as const;
 export type Product = (typeof PRODUCTS)[number];
 
-/** What a data set can be meant for. */
-export const TARGETS: readonly string[] = ["general"];
+/** Names of what a data set can be meant for. */
+export const TARGETS = targetNames;
 
 export interface ConvertOptions extends RunOptions {
   readonly sheet: string;
   readonly out: string;
   readonly products: readonly Product[];
   readonly perCast: boolean;
+  /** One of `TARGETS`; the first if not given. */
+  readonly target?: string;
+  /** Classic if not given. */
+  readonly format?: Format;
   /** Moment of writing, ISO 8601 UTC, instead of the sheet's. */
   readonly created?: string;
   /** Replace a finished result. */
   readonly force: boolean;
   /** Version of the program. */
   readonly version: string;
+  /** A standard-name table in place of the shipped one, named in what is written. */
+  readonly vocabulary?: string;
   /** Casts that are worked on at the same time, each in a thread of its own; one if not given. */
   readonly jobs?: number;
 }
@@ -67,11 +76,13 @@ export async function convert(paths: readonly string[], options: ConvertOptions)
   if (!sheet.ok) return sheet;
   const created = writingMoment(options, sheet.value.sheet.created);
   if (!created.ok) return created;
+  const table = await readVocabulary(options.vocabulary);
+  if (!table.ok) return table;
   const result = await beginResult(options.out, options.force);
   if (!result.ok) return result;
   const workers = await startWorkers(options.jobs ?? 1);
   try {
-    const into = { folder: result.value.building, created: created.value, workers };
+    const into = { folder: result.value.building, created: created.value, table: table.value, workers };
     const converted = await convertInto(into, paths, sheet.value, options);
     options.signal?.throwIfAborted();
     // With every cast held back there is no result yet, and the answers must find the way free.
@@ -124,8 +135,15 @@ function writingMoment({ created, sheet }: ConvertOptions, inSheet: string | und
   return succeed(moment);
 }
 
+interface Into {
+  readonly folder: string;
+  readonly created: string;
+  readonly table: StandardNameTable;
+  readonly workers: Workers;
+}
+
 async function convertInto(
-  { folder, created, workers }: { folder: string; created: string; workers: Workers },
+  { folder, created, table, workers }: Into,
   paths: readonly string[],
   { text, sheet, warnings }: SheetFile,
   options: ConvertOptions,
@@ -147,11 +165,17 @@ async function convertInto(
     {
       casts,
       layers,
-      context: { sheet: completed.sheet, created, software, standardNames: "CF Standard Name Table v83" },
+      context: {
+        sheet: completed.sheet,
+        created,
+        software,
+        standardNames: `CF Standard Name Table v${table.version}`,
+        target: targetNamed(options.target ?? "general"),
+      },
       products: new Set(options.products.filter((product): product is ProductKind => product !== "csv")),
       perCast: options.perCast,
     },
-    options.products.includes("csv"),
+    { withCsv: options.products.includes("csv"), format: options.format ?? "classic" },
     options.signal,
   );
   if (!written.ok) return written;

@@ -5,3 +5,4 @@ export * from "./check.ts";
 export * from "./convert.ts";
 export * from "./look.ts";
 export * from "./sheet.ts";
+export { FORMATS, type Format } from "./write-products.ts";

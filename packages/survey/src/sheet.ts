@@ -1,6 +1,6 @@
 import { readFile, rename, rm, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, extname, join } from "node:path";
-import { checkSheet as lacksOf, readSheet, type SheetLack, writeSheet } from "@wherry/converter";
+import { checkSheet as lacksOf, readSheet, type SheetLack, targetNamed, writeSheet } from "@wherry/converter";
 import { fail, formatIsoTime, type Problem, type Result, succeed } from "@wherry/core";
 import { problemFromIo } from "./problem-from-io.ts";
 import { type RunOptions, readExports } from "./understand-files.ts";
@@ -53,11 +53,15 @@ export async function makeSheet(paths: readonly string[], options: SheetOptions)
   });
 }
 
-/** What a sheet still lacks for the target, most important first. */
-export async function checkSheet(path: string): Promise<Result<readonly SheetLack[]>> {
+/**
+ * What a sheet still lacks for a target, most important first.
+ *
+ * @param target one of `TARGETS`
+ */
+export async function checkSheet(path: string, target: string): Promise<Result<readonly SheetLack[]>> {
   try {
     const sheet = readSheet(await readFile(path, "utf8"), path);
-    return sheet.ok ? succeed(lacksOf(sheet.value), sheet.warnings) : sheet;
+    return sheet.ok ? succeed(lacksOf(sheet.value, targetNamed(target)), sheet.warnings) : sheet;
   } catch (error) {
     return fail(problemFromIo(error, path));
   }

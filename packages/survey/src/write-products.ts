@@ -3,7 +3,14 @@ import { mkdir, open, readFile, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { csvChunks, type SurveyInput, surveyProducts } from "@wherry/converter";
 import { fail, type Result, succeed } from "@wherry/core";
-import { type Dataset, writeClassic } from "@wherry/netcdf";
+import { type Dataset, type Sink, writeClassic, writeNetcdf4 } from "@wherry/netcdf";
+
+export const FORMATS = ["classic", "netcdf4"] as const;
+/** Classic netCDF, which needs no library to be read; or netCDF-4 of the classic model, packed. */
+export type Format = (typeof FORMATS)[number];
+
+/** Beyond it files get little smaller and take much longer. */
+const DEFLATE = 4;
 
 /** Bytes above which offsets no longer fit CDF-1; well below its limit of 2 GiB. */
 const LARGE = 2 ** 31 - 2 ** 20;
@@ -17,13 +24,13 @@ const LARGE = 2 ** 31 - 2 ** 20;
 export async function writeProducts(
   folder: string,
   survey: SurveyInput,
-  withCsv: boolean,
+  { withCsv, format }: { readonly withCsv: boolean; readonly format: Format },
   signal?: AbortSignal,
 ): Promise<Result<string[]>> {
   const names: string[] = [];
   for (const { stem, dataset } of surveyProducts(survey)) {
     signal?.throwIfAborted();
-    const written = await writeNetcdf(join(folder, `${stem}.nc`), dataset);
+    const written = await writeNetcdf(join(folder, `${stem}.nc`), dataset, format);
     if (!written.ok) return written;
     names.push(`${stem}.nc`);
     if (!withCsv) continue;
@@ -35,16 +42,16 @@ export async function writeProducts(
   return succeed(names);
 }
 
-async function writeNetcdf(path: string, dataset: Dataset): Promise<Result<void>> {
+async function writeNetcdf(path: string, dataset: Dataset, format: Format): Promise<Result<void>> {
   const handle = await open(path, "wx");
+  const sink: Sink = async (chunk) => {
+    for (let done = 0; done < chunk.length; ) done += (await handle.write(chunk, done)).bytesWritten;
+  };
   try {
-    const written = await writeClassic(
-      dataset,
-      { version: sizeOf(dataset) < LARGE ? 1 : 2 },
-      async (chunk) => {
-        for (let done = 0; done < chunk.length; ) done += (await handle.write(chunk, done)).bytesWritten;
-      },
-    );
+    const written =
+      format === "netcdf4"
+        ? await writeNetcdf4(dataset, { deflate: DEFLATE, model: "classic" }, sink)
+        : await writeClassic(dataset, { version: sizeOf(dataset) < LARGE ? 1 : 2 }, sink);
     return written.ok ? succeed(undefined) : fail(...written.problems);
   } finally {
     await handle.close();

@@ -6,6 +6,7 @@ import { Exit, worst } from "../exit.ts";
 interface Options {
   readonly rules?: readonly string[];
   readonly edition?: string;
+  readonly vocabulary?: string;
   readonly failOn: Level;
   readonly json?: boolean;
 }
@@ -25,20 +26,24 @@ export function checkCommand({ terminal, now, signal, finish }: Context): Comman
         .choices(LEVELS)
         .default("error"),
     )
+    .option("--vocabulary <file>", "a CF standard-name table in place of the shipped one")
     .option("--json", "write one JSON document to standard output")
     .addHelpText("after", "\nExample:\n  $ wherry check result/ --fail-on warning")
-    .action(async (paths: string[], { rules, edition, failOn, json = false }: Options) => {
+    .action(async (paths: string[], { rules, edition, vocabulary, failOn, json = false }: Options) => {
       const outcome = await check(paths, {
         now,
         signal,
         onProgress: terminal.progress,
         ...(rules === undefined ? {} : { rules }),
         ...(edition === undefined ? {} : { edition }),
+        ...(vocabulary === undefined ? {} : { vocabulary }),
       });
       terminal.endProgress();
       if (!outcome.ok) {
         outcome.problems.forEach(terminal.problem);
-        return finish(Exit.usage);
+        return finish(
+          outcome.problems.some(({ code }) => code.startsWith("check/")) ? Exit.usage : Exit.unreadable,
+        );
       }
       const { files, skipped, problems } = outcome.value;
       terminal.out(json ? `${JSON.stringify(checkDocument(files, skipped), null, 2)}\n` : checkText(files));

@@ -1,4 +1,4 @@
-import { convert, PRODUCTS, type Product, TARGETS } from "@wherry/survey";
+import { convert, FORMATS, type Format, PRODUCTS, type Product, TARGETS } from "@wherry/survey";
 import { Command, InvalidArgumentError, Option } from "commander";
 import type { Context } from "../command.ts";
 import { Exit, worst } from "../exit.ts";
@@ -10,7 +10,9 @@ interface Options {
   readonly products: readonly Product[];
   readonly perCast?: boolean;
   readonly target: string;
+  readonly format: Format;
   readonly created?: string;
+  readonly vocabulary?: string;
   readonly jobs: number;
   readonly force?: boolean;
   readonly json?: boolean;
@@ -47,7 +49,13 @@ export function convertCommand({ terminal, version, signal, finish }: Context): 
     .addOption(
       new Option("--target <name>", "what the data set is meant for").choices(TARGETS).default("general"),
     )
+    .addOption(
+      new Option("--format <kind>", "classic netCDF, or netCDF-4 packed with deflate")
+        .choices(FORMATS)
+        .default("classic"),
+    )
     .option("--created <time>", "date of writing, instead of the sheet's")
+    .option("--vocabulary <file>", "a CF standard-name table in place of the shipped one")
     .option("--jobs <number>", "casts worked on at the same time", parseJobs, 1)
     .option("--force", "replace a finished result")
     .option("--json", "write one JSON document to standard output")

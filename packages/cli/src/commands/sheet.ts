@@ -54,7 +54,7 @@ export function sheetCommand({ terminal, now, signal, finish }: Context): Comman
 
 /** Says what a sheet still lacks. Only what the target insists on gives exit status 1. */
 async function lookThrough(path: string, target: string, terminal: Terminal): Promise<ExitCode> {
-  const result = await checkSheet(path);
+  const result = await checkSheet(path, target);
   if (!result.ok) {
     result.problems.forEach(terminal.problem);
     return result.problems.some(({ code }) => code.startsWith("io/")) ? Exit.unreadable : Exit.usage;

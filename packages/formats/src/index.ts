@@ -1,5 +1,7 @@
+export { readArgoProfile, recogniseArgoProfile } from "./argo-profile/read-argo-profile.ts";
 export type { Answered, AskedMatter, AskedTopic, Asking, ReadContext, Recognition } from "./asking.ts";
 export { type CfDsgContext, readCfDsg } from "./cf-dsg/read-cf-dsg.ts";
+export { readNetcdfCasts } from "./read-netcdf-casts.ts";
 export { readTesacBathy, recogniseTesacBathy } from "./tesac-bathy/read-tesac-bathy.ts";
 export * from "./understood.ts";
 export { readWhpExchange, type TimeRole } from "./whp-exchange/read-whp-exchange.ts";

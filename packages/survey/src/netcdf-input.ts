@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { fail, type Problem, type Result } from "@wherry/core";
-import { readCfDsg, type UnderstoodFile } from "@wherry/formats";
+import { readNetcdfCasts, type UnderstoodFile } from "@wherry/formats";
 import { openDataset, type Source } from "@wherry/netcdf";
 import { type FileSource, openFileSource } from "./file-source.ts";
 
@@ -30,7 +30,7 @@ export async function lookAtNetcdf(path: string, name: string): Promise<Result<U
       return first ? fail(first, ...others) : opened;
     }
     try {
-      return await readCfDsg(opened.value, { path: name, sha256 });
+      return await readNetcdfCasts(opened.value, { path: name, sha256 });
     } finally {
       opened.value.close?.();
     }

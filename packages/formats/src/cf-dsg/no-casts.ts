@@ -16,7 +16,7 @@ export function otherKindOf(dataset: Dataset): OtherKind | null {
   if (/\bArgo\b/i.test(conventions) || has("N_PROF", "N_LEVELS"))
     return {
       format: "Argo netCDF",
-      because: "its profiles are arranged by the Argo manual, which is not read yet",
+      because: "its profiles are arranged by the Argo manual and not by CF",
     };
   const counted = [...dataset.variables.values()].filter(({ attributes }) =>
     attributes.has("sample_dimension"),

@@ -1,23 +1,16 @@
 import { readFile, stat } from "node:fs/promises";
 import { extname } from "node:path";
-import { fail, nearestNames, type Problem, type Result, succeed } from "@wherry/core";
-import {
-  type CheckedFile,
-  checkFile,
-  EDITIONS,
-  type FileContext,
-  isEdition,
-  type RuleSet,
-  ruleSetNames,
-} from "@wherry/validator";
+import { fail, type Problem, type Result, succeed } from "@wherry/core";
+import { type CheckedFile, checkFile, EDITIONS, type FileContext, isEdition } from "@wherry/validator";
 import { openFileSource } from "./file-source.ts";
 import { findFiles } from "./input-files.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
+import { chooseRules } from "./rule-files.ts";
 import type { RunOptions } from "./understand-files.ts";
 import { readVocabulary } from "./vocabulary-file.ts";
 
 export interface CheckOptions extends RunOptions {
-  /** Names of rule sets; all that fit a file if not given. */
+  /** Names of rule sets and paths of rule documents; all sets that fit a file if not given. */
   readonly rules?: readonly string[];
   /** Edition of the CF Conventions to judge by, instead of the one that a file claims. */
   readonly edition?: string;
@@ -44,12 +37,13 @@ const exists = (path: string): Promise<boolean> => stat(path).then(Boolean, () =
 
 /** Checks netCDF files and CSV with its metadata; in folders the rest is skipped. */
 export async function check(paths: readonly string[], options: CheckOptions): Promise<Result<CheckOutcome>> {
-  const wrong = wrongChoices(options);
-  const [first, ...others] = wrong;
-  if (first) return fail(first, ...others);
+  const rules = await chooseRules(options.rules);
+  const [wrong, ...others] = [...wrongEdition(options), ...(rules.ok ? [] : rules.problems)];
+  if (wrong) return fail(wrong, ...others);
+  const { sets, more } = rules.ok ? rules.value : { sets: undefined, more: [] };
   const table = await readVocabulary(options.vocabulary);
   if (!table.ok) return table;
-  const { now, edition, rules, signal, onProgress } = options;
+  const { now, edition, signal, onProgress } = options;
   const found = await findFiles(paths);
   const problems: Problem[] = [...found.problems];
   const files: CheckedFile[] = [];
@@ -68,7 +62,8 @@ export async function check(paths: readonly string[], options: CheckOptions): Pr
       now,
       standardNames: table.value,
       ...(edition !== undefined && isEdition(edition) ? { edition } : {}),
-      ...(rules === undefined ? {} : { ruleSets: rules as readonly RuleSet[] }),
+      ...(sets === undefined ? {} : { ruleSets: sets }),
+      moreRules: more,
     };
     try {
       files.push(
@@ -97,25 +92,14 @@ const checkCsv = async (path: string, described: boolean, context: FileContext):
     metadata: described ? await readFile(metadataOf(path)) : null,
   });
 
-function wrongChoices({ edition, rules = [] }: CheckOptions): Problem[] {
-  const problems: Problem[] = [];
-  if (edition !== undefined && !isEdition(edition))
-    problems.push({
-      code: "check/edition",
-      message: `${edition} is no edition of the CF Conventions that is known here`,
-      where: {},
-      remedy: `Choose from ${EDITIONS.join(", ")}.`,
-    });
-  const sets = ruleSetNames;
-  for (const name of rules) {
-    if (sets.includes(name)) continue;
-    const [near] = nearestNames(name, sets, 1);
-    problems.push({
-      code: "check/rule-set",
-      message: `${name} is no set of rules`,
-      where: {},
-      remedy: near === undefined ? `Choose from ${sets.join(", ")}.` : `Did you mean ${near}?`,
-    });
-  }
-  return problems;
-}
+const wrongEdition = ({ edition }: CheckOptions): Problem[] =>
+  edition === undefined || isEdition(edition)
+    ? []
+    : [
+        {
+          code: "check/edition",
+          message: `${edition} is no edition of the CF Conventions that is known here`,
+          where: {},
+          remedy: `Choose from ${EDITIONS.join(", ")}.`,
+        },
+      ];

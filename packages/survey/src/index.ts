@@ -4,5 +4,6 @@ export { checkDocument, checkText, explainRule, type Level } from "@wherry/valid
 export * from "./check.ts";
 export * from "./convert.ts";
 export * from "./look.ts";
+export { type ChosenRules, chooseRules } from "./rule-files.ts";
 export * from "./sheet.ts";
 export { FORMATS, type Format } from "./write-products.ts";

@@ -1,4 +1,4 @@
-import { explainRule } from "@wherry/survey";
+import { chooseRules, explainRule } from "@wherry/survey";
 import { Command } from "commander";
 import type { Context } from "../command.ts";
 import { Exit } from "../exit.ts";
@@ -8,9 +8,11 @@ export function explainCommand({ terminal, finish }: Context): Command {
     .summary("explain a rule in plain words")
     .description("Explains a rule: what it asks, why, which clause says so, and an example of each kind.")
     .argument("<rule>", "id of the rule, as findings name it")
+    .option("--rules <file...>", "files of rules beside those that ship")
     .addHelpText("after", "\nExample:\n  $ wherry explain cf/latitude-units")
-    .action((id: string) => {
-      const result = explainRule(id);
+    .action(async (id: string, { rules }: { rules?: readonly string[] }) => {
+      const chosen = await chooseRules(rules);
+      const result = chosen.ok ? explainRule(id, chosen.value.more) : chosen;
       if (!result.ok) {
         result.problems.forEach(terminal.problem);
         return finish(Exit.usage);

@@ -59,8 +59,13 @@ export async function checkFile(source: Uint8Array | Source, context: FileContex
       null,
       opened.problems.map((problem) => findingOf(problem, path)),
     );
-  const { edition, ruleSets, findings } = await judgeDataset(opened.value, context);
-  return checkedFile(path, formatOf(opened.value.kind), findings, ruleSets, edition);
+  const dataset = opened.value;
+  try {
+    const { edition, ruleSets, findings } = await judgeDataset(dataset, context);
+    return checkedFile(path, formatOf(dataset.kind), findings, ruleSets, edition);
+  } finally {
+    dataset.close?.();
+  }
 }
 
 const formatOf = (kind: string): string => (kind.startsWith("netCDF") ? kind : `netCDF ${kind}`);

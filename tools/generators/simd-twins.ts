@@ -9,6 +9,7 @@ const folder = join("packages", "core", "src", "seawater");
 const twins = {
   density: ["density.ts", "specific-volume.ts", "polynomial.ts", "entropy.ts"],
   soundSpeed: ["sound-speed.ts", "specific-volume.ts", "polynomial.ts", "entropy.ts"],
+  onTheScale: ["practical-salinity.ts", "practical-salinity-scale.ts", "temperature-scale.ts"],
 } as const;
 
 /** Vector twins, for whole columns, of the equations whose plain form is slower than the C library's. */
@@ -17,8 +18,9 @@ export async function generateSimdTwins(root: string): Promise<string[]> {
   for (const [name, files] of Object.entries(twins)) {
     const sources = await Promise.all(files.map((file) => readFile(join(root, folder, file), "utf8")));
     const bytes = moduleOf(graphOf(name, sources), 3);
-    lines.push(`\n/** ${name}(SA, CT, p), ${bytes.length} bytes. */`);
-    lines.push(`export const ${name}Module =\n  "${Buffer.from(bytes).toString("base64")}";`);
+    lines.push(
+      `  /** ${bytes.length} bytes. */\n  ${name}:\n    "${Buffer.from(bytes).toString("base64")}",`,
+    );
   }
   const path = join(folder, "simd-twins.generated.ts");
   const head = `/*
@@ -26,6 +28,9 @@ export async function generateSimdTwins(root: string): Promise<string[]> {
  * WebAssembly modules in base64, for column-kernel.ts.
  */
 `;
-  await writeFile(join(root, path), `${head}${lines.join("\n")}\n`);
+  await writeFile(
+    join(root, path),
+    `${head}\nexport const simdTwins = {\n${lines.join("\n")}\n} as const;\n`,
+  );
   return [path];
 }

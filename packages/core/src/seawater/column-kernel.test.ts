@@ -1,7 +1,8 @@
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { columnKernel } from "./column-kernel.ts";
 import { density, densityColumn } from "./density.ts";
-import { densityModule, soundSpeedModule } from "./simd-twins.generated.ts";
+import { practicalSalinity, practicalSalinityColumn } from "./practical-salinity.ts";
+import { simdTwins } from "./simd-twins.generated.ts";
 import { soundSpeed, soundSpeedColumn } from "./sound-speed.ts";
 
 /** Numbers without a pattern, the same in every run. */
@@ -14,22 +15,30 @@ function column(rows: number, from: number, to: number, seed: number): Float64Ar
 }
 
 const equations = {
-  density: { scalar: density, twin: densityColumn },
-  soundSpeed: { scalar: soundSpeed, twin: soundSpeedColumn },
+  // much wider than the ranges, on purpose: there are rows without a number
+  density: { scalar: density, twin: densityColumn, from: [-30, -10, -50], to: [120, 90, 12_000] },
+  soundSpeed: { scalar: soundSpeed, twin: soundSpeedColumn, from: [-30, -10, -50], to: [120, 90, 12_000] },
+  // a fifth of the rows have a low salinity, some none
+  practicalSalinity: {
+    scalar: practicalSalinity,
+    twin: practicalSalinityColumn,
+    from: [-1, -5, -50],
+    to: [15, 45, 12_000],
+  },
 };
 
 // one row, an odd number, just about a piece of 2048, several pieces
 const lengths = [0, 1, 63, 64, 65, 2047, 2048, 2049, 10_001];
 
-describe.each(Object.entries(equations))("%s", (_, { scalar, twin }) => {
+describe.each(Object.entries(equations))("%s", (_, { scalar, twin, from, to }) => {
+  const inputs = (rows: number) =>
+    [0, 1, 2].map((k) => column(rows, from[k]!, to[k]!, k + 1)) as [Float64Array, Float64Array, Float64Array];
+
   test.each(lengths)("%i rows have the bits of the plain equation", (rows) => {
-    // wider than the range, on purpose: below -24 g kg-1 there is no number
-    const SA = column(rows, -30, 120, 1);
-    const CT = column(rows, -10, 90, 2);
-    const p = column(rows, -50, 12_000, 3);
+    const [a, b, c] = inputs(rows);
     const out = new Float64Array(rows);
-    twin(SA, CT, p, out);
-    expect(out).toEqual(SA.map((_, i) => scalar(SA[i]!, CT[i]!, p[i]!)));
+    twin(a, b, c, out);
+    expect(out).toEqual(a.map((_, i) => scalar(a[i]!, b[i]!, c[i]!)));
   });
 
   test("odd numbers have them too", () => {
@@ -44,27 +53,27 @@ describe.each(Object.entries(equations))("%s", (_, { scalar, twin }) => {
       5e-324,
     ];
     const all = odd.flatMap((a) => odd.flatMap((b) => odd.map((c) => [a, b, c] as const)));
-    const [SA, CT, p] = [0, 1, 2].map((k) => Float64Array.from(all, (each) => each[k]!)) as [
+    const [a, b, c] = [0, 1, 2].map((k) => Float64Array.from(all, (each) => each[k]!)) as [
       Float64Array,
       Float64Array,
       Float64Array,
     ];
     const out = new Float64Array(all.length);
-    twin(SA, CT, p, out);
-    expect(out).toEqual(SA.map((_, i) => scalar(SA[i]!, CT[i]!, p[i]!)));
+    twin(a, b, c, out);
+    expect(out).toEqual(a.map((_, i) => scalar(a[i]!, b[i]!, c[i]!)));
   });
 
   test("a column may be its own out", () => {
-    const [SA, CT, p] = [column(5000, 0, 40, 4), column(5000, 0, 30, 5), column(5000, 0, 500, 6)];
-    const want = SA.map((_, i) => scalar(SA[i]!, CT[i]!, p[i]!));
-    twin(SA, CT, p, SA);
-    expect(SA).toEqual(want);
+    const [a, b, c] = inputs(5000);
+    const want = a.map((_, i) => scalar(a[i]!, b[i]!, c[i]!));
+    twin(a, b, c, a);
+    expect(a).toEqual(want);
   });
 });
 
-test.each([densityModule, soundSpeedModule])(
-  "the twins run here, so that the tests above are about them",
-  (base64) => {
+test.each(Object.entries(simdTwins))(
+  "the twin of %s runs here, so that the tests above are about it",
+  (_, base64) => {
     const rows = [column(100, 0, 40, 7), column(100, 0, 30, 8), column(100, 0, 500, 9)] as const;
     expect(columnKernel(base64)(...rows, new Float64Array(100))).toBe(true);
   },

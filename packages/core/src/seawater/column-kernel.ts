@@ -32,8 +32,14 @@ const FEWEST_ROWS = 64;
 const PIECE = 2048;
 const BYTES = 8;
 
+/** What a row gets whose result is below `least`, or not a number: the result of `otherwise` for its inputs. */
+export interface Exception {
+  readonly least: number;
+  readonly otherwise: (first: number, second: number, third: number) => number;
+}
+
 /** A kernel that loads the module, in base64, when it is first needed. */
-export function columnKernel(base64: string): ColumnKernel {
+export function columnKernel(base64: string, exception?: Exception): ColumnKernel {
   let loaded: { readonly run: Exports["f"]; readonly columns: readonly Float64Array[] } | null | undefined;
   return (first, second, third, out) => {
     if (out.length < FEWEST_ROWS) return false;
@@ -50,10 +56,22 @@ export function columnKernel(base64: string): ColumnKernel {
       }
       // two numbers at a time: after an odd last row one result too many is made and not read
       run(0, PIECE * BYTES, 2 * PIECE * BYTES, 3 * PIECE * BYTES, (3 * PIECE + rows) * BYTES);
+      if (exception !== undefined) mend(a, b, c, result, rows, exception);
       for (let i = 0; i < rows; i++) out[start + i] = result[i]!;
     }
     return true;
   };
+}
+
+function mend(
+  a: Float64Array,
+  b: Float64Array,
+  c: Float64Array,
+  result: Float64Array,
+  rows: number,
+  { least, otherwise }: Exception,
+): void {
+  for (let i = 0; i < rows; i++) if (!(result[i]! >= least)) result[i] = otherwise(a[i]!, b[i]!, c[i]!);
 }
 
 function load(base64: string) {

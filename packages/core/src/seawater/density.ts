@@ -1,7 +1,7 @@
 import { requireRows } from "./column.ts";
 import { columnKernel } from "./column-kernel.ts";
 import { polynomial6 } from "./polynomial.ts";
-import { densityModule } from "./simd-twins.generated.ts";
+import { simdTwins } from "./simd-twins.generated.ts";
 import { fillPressureSeries, PRESSURE_TERMS, PRESSURE_UNIT } from "./specific-volume.ts";
 import type { ValidityRange } from "./validity-range.ts";
 
@@ -10,7 +10,7 @@ export const densityRange: ValidityRange = { SA: [0, 42], CT: [-2, 40], p: [0, 8
 export const sigma0Range: ValidityRange = { SA: [0, 42], CT: [-2, 40] };
 
 const series = new Float64Array(PRESSURE_TERMS);
-const kernel = columnKernel(densityModule);
+const kernel = columnKernel(simdTwins.density);
 
 /**
  * Density of sea water, TEOS-10, 75-term polynomial.

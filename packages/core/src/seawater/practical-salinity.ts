@@ -1,4 +1,5 @@
 import { requireRows } from "./column.ts";
+import { columnKernel } from "./column-kernel.ts";
 import {
   lowSalinityRatio,
   lowSalinityTerm,
@@ -10,10 +11,13 @@ import {
   temperatureRatio,
   temperatureTerm,
 } from "./practical-salinity-scale.ts";
+import { simdTwins } from "./simd-twins.generated.ts";
 import { temperatureTo68 } from "./temperature-scale.ts";
 import type { ValidityRange } from "./validity-range.ts";
 
 export const practicalSalinityRange: ValidityRange = { SP: [0, 42], t: [-2, 35], p: [0, 10_000] };
+
+const kernel = columnKernel(simdTwins.onTheScale, { least: 2, otherwise: atLowSalinity });
 
 /**
  * Practical Salinity (PSS-78) from conductivity; below SP 2 the form of Hill et al. (1986) as TEOS-10 has it.
@@ -30,17 +34,31 @@ export const practicalSalinityRange: ValidityRange = { SP: [0, 42], t: [-2, 35],
  *          t68 = 20, p = 2000 gives 37.245628
  */
 export function practicalSalinity(C: number, t: number, p: number): number {
+  const SP = onTheScale(C, t, p);
+  return SP >= 2 ? SP : atLowSalinity(C, t, p);
+}
+
+/** The scale without the form for low salinity; its vector twin is made from this text. */
+function onTheScale(C: number, t: number, p: number): number {
   const t68 = temperatureTo68(t);
+  return scaleSalinity(Math.sqrt(conductivityRatio(C, t68, p)), temperatureTerm(t68));
+}
+
+/** Rt: the ratio of conductivities at this temperature and no pressure. */
+function conductivityRatio(C: number, t68: number, p: number): number {
   const R = C * (1 / STANDARD_CONDUCTIVITY);
   // Rp = (D + N) / D, in a form with one division less
   const D = pressureDenominator(t68) + pressureDenominatorSlope(t68) * R;
-  const Rt = (R * D) / ((D + pressureNumerator(p)) * temperatureRatio(t68));
+  return (R * D) / ((D + pressureNumerator(p)) * temperatureRatio(t68));
+}
+
+function atLowSalinity(C: number, t: number, p: number): number {
+  const t68 = temperatureTo68(t);
+  const Rt = conductivityRatio(C, t68, p);
   if (Rt === 0) return 0;
   const x = Math.sqrt(Rt);
   const f = temperatureTerm(t68);
-  const SP = scaleSalinity(x, f);
-  if (SP >= 2) return SP;
-  const low = lowSalinityRatio(f) * (SP - lowSalinityTerm(x, f));
+  const low = lowSalinityRatio(f) * (scaleSalinity(x, f) - lowSalinityTerm(x, f));
   return Math.max(low, 0);
 }
 
@@ -52,5 +70,6 @@ export function practicalSalinityColumn(
   out: Float64Array,
 ): void {
   requireRows(out, C, t, p);
+  if (kernel(C, t, p, out)) return;
   for (let i = 0; i < out.length; i++) out[i] = practicalSalinity(C[i]!, t[i]!, p[i]!);
 }

@@ -1,7 +1,7 @@
 import { requireRows } from "./column.ts";
 import { columnKernel } from "./column-kernel.ts";
 import { polynomial6, polynomialSlope6 } from "./polynomial.ts";
-import { soundSpeedModule } from "./simd-twins.generated.ts";
+import { simdTwins } from "./simd-twins.generated.ts";
 import { fillPressureSeries, PRESSURE_TERMS, PRESSURE_UNIT } from "./specific-volume.ts";
 import type { ValidityRange } from "./validity-range.ts";
 
@@ -9,7 +9,7 @@ import type { ValidityRange } from "./validity-range.ts";
 export const soundSpeedRange: ValidityRange = { SA: [0, 42], CT: [-2, 40], p: [0, 8_000] };
 
 const series = new Float64Array(PRESSURE_TERMS);
-const kernel = columnKernel(soundSpeedModule);
+const kernel = columnKernel(simdTwins.soundSpeed);
 
 /**
  * Speed of sound in sea water, TEOS-10, from the 75-term polynomial of specific volume.

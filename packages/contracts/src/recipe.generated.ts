@@ -209,6 +209,10 @@ export interface Segmentation {
    */
   startPart?: number;
   /**
+   * Waves whose speed exceeds this part of the mean lowering speed are averaged out to find the start.
+   */
+  swellPart?: number;
+  /**
    * Part of the mean lowering speed below which the package has all but stopped at the bottom.
    */
   stopPart?: number;

@@ -52,7 +52,21 @@ function rowsInLayers(cast: Cast, direction: "down" | "up"): number[] {
   return rows;
 }
 
-function measure(name: string, cast: Cast, truth: Truth): Record<string, number> {
+/** Root mean square errors of the layers of 1 dbar, and how many that the truth fills are empty. */
+function layerErrors(cast: Cast, truth: Truth, column: "salinity" | "temperature") {
+  const layers = layerMeans(cast, { width: 1, coordinate: "pressure", direction: "down" });
+  const { mean } = layers.columns.get(column)!;
+  const profile = truth.profile_1dbar;
+  const expected = column === "salinity" ? profile.practical_salinity : profile.temperature_t90;
+  const off = profile.pressure.map(
+    (centre, k) => (mean[layers.centres.indexOf(centre)] ?? Number.NaN) - expected[k]!,
+  );
+  const known = off.filter((each) => !Number.isNaN(each));
+  const rms = Math.sqrt(known.reduce((sum, each) => sum + each * each, 0) / known.length);
+  return { rms, empty: off.length - known.length };
+}
+
+function measure(name: string, cast: Cast, matched: Cast, truth: Truth): Record<string, number> {
   const down = segmentOf(cast, "down")!;
   const pressureAsRead = readSimulated(name).columns.get("pressure")!.values;
   const startsAt = pressureAsRead[down.firstRow]! - truth.pressure_offset_dbar;
@@ -79,19 +93,9 @@ function measure(name: string, cast: Cast, truth: Truth): Record<string, number>
   const wet = truth.wet_rows[1] - truth.wet_rows[0] + 1;
   const inLayers = new Set(rowsInLayers(cast, "down"));
 
-  const layers = layerMeans(cast, { width: 1, coordinate: "pressure", direction: "down" });
-  const profile = truth.profile_1dbar;
-  const errors = (column: string, expected: readonly number[]) => {
-    const { mean } = layers.columns.get(column)!;
-    const off = profile.pressure.map(
-      (centre, k) => (mean[layers.centres.indexOf(centre)] ?? Number.NaN) - expected[k]!,
-    );
-    const known = off.filter((each) => !Number.isNaN(each));
-    const rms = Math.sqrt(known.reduce((sum, each) => sum + each * each, 0) / known.length);
-    return { rms, empty: off.length - known.length };
-  };
-  const S = errors("salinity", profile.practical_salinity);
-  const T = errors("temperature", profile.temperature_t90);
+  const S = layerErrors(cast, truth, "salinity");
+  const T = layerErrors(cast, truth, "temperature");
+  const best = truth.attainable_1dbar.response_matched!;
   const left = truth.attainable_1dbar.response_left!;
   return {
     offset: Math.abs(cast.pressureOffset - truth.pressure_offset_dbar),
@@ -112,6 +116,8 @@ function measure(name: string, cast: Cast, truth: Truth): Record<string, number>
         : (100 * truth.reversal_rows_in_down.filter((k) => inLayers.has(k)).length) /
           truth.reversal_rows_in_down.length,
     salinityRms: S.rms / left.rms_salinity!,
+    salinityRmsMatched: layerErrors(matched, truth, "salinity").rms / best.rms_salinity!,
+    temperatureRmsMatched: layerErrors(matched, truth, "temperature").rms / best.rms_temperature!,
     temperatureRms: T.rms / left.rms_temperature!,
     emptyLayers: Math.max(0, S.empty - left.empty_bins!),
   };
@@ -124,7 +130,22 @@ describe("simulated casts with known truth", () => {
       ...defaultSettings,
       segmentation: { ...defaultSettings.segmentation, responseTime: truth.sensor.tau_temperature_s },
     });
-    const measured = measure(name, cast, truth);
+    const { tau_temperature_s, tau_conductivity_s, temperature_delay_samples, cell_thermal_mass } =
+      truth.sensor;
+    const matched = processCast(readSimulated(name), {
+      ...defaultSettings,
+      segmentation: { ...defaultSettings.segmentation, responseTime: tau_temperature_s },
+      response: {
+        ...defaultSettings.response,
+        temperature: { time: tau_temperature_s, delay: (temperature_delay_samples ?? 0) / truth.rate_hz },
+        conductivity: { time: tau_conductivity_s, delay: null },
+      },
+      cell: {
+        size: cell_thermal_mass?.alpha ?? null,
+        relaxationTime: cell_thermal_mass?.tau_s ?? null,
+      },
+    });
+    const measured = measure(name, cast, matched, truth);
 
     test(`${name}: style`, () => expect(styleOf(cast)).toBe(recorded.styles[name]));
 

@@ -86,7 +86,12 @@ export interface Truth {
   readonly latitude: number;
   readonly longitude: number;
   readonly rated_pressure_dbar: number;
-  readonly sensor: { readonly tau_temperature_s: number };
+  readonly sensor: {
+    readonly tau_temperature_s: number;
+    readonly tau_conductivity_s: number;
+    readonly temperature_delay_samples?: number;
+    readonly cell_thermal_mass?: { readonly alpha: number; readonly tau_s: number } | null;
+  };
   readonly profile_1dbar: {
     readonly pressure: number[];
     readonly temperature_t90: number[];

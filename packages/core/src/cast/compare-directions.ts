@@ -93,55 +93,90 @@ function judged(
   pairs: readonly LayerPair[],
   { runRows, bubbleRatio, agreement, width }: ComparisonParameters,
 ): Judgement {
-  const typical = (values: (pair: LayerPair) => number) =>
-    median(Float64Array.from(pairs, (pair) => Math.abs(values(pair))));
-  const ratios = Float64Array.from(pairs, ({ ratio }) => ratio);
+  const ratios = middles(Float64Array.from(pairs, ({ ratio }) => ratio));
   const large = (ratio: number) => Math.abs(ratio - 1) > bubbleRatio;
   const near = (ratio: number) => Math.abs(ratio - 1) <= agreement;
-  const rowsPerLayer = Math.max(
-    1,
-    (cast.segments.find(({ kind }) => kind === "down")?.lastRow ?? 0) / Math.max(1, pairs.length),
-  );
-  // medians over runs of rows: at least three layers, so that one sharp layer decides nothing
+  const down = cast.segments.find(({ kind }) => kind === "down");
+  const rowsPerLayer = down === undefined ? 1 : (down.lastRow - down.firstRow + 1) / pairs.length;
+  // at least three layers, so that one sharp layer decides nothing
   const reach = Math.max(3, Math.min(Math.floor(pairs.length / 3), Math.round(runRows / rowsPerLayer)));
   const top = median(ratios.subarray(0, reach));
   const end = median(ratios.subarray(ratios.length - reach));
-  const steps = stepOf(ratios, reach);
-  if (steps !== null && top < 1 - bubbleRatio && near(end) && constantAbove(ratios, steps, bubbleRatio))
-    return { sign: "bubble in the cell", at: pairs[steps]!.pressure - width / 2 };
-  if (steps !== null && near(top) && large(end))
-    return { sign: "something in the cell", at: pairs[steps]!.pressure - width / 2 };
-  if (steps === null && large(top) && large(end) && Math.abs(top - end) <= 2 * agreement)
-    return { sign: "something in the cell", at: pairs[0]!.pressure };
+  const at = stepOf(ratios, top, end);
+  const from = at === null ? null : pairs[at]!.pressure - width / 2;
+  if (at !== null && top < 1 - bubbleRatio && near(end) && cellAlone(pairs, ratios, 0, at))
+    return { sign: "bubble in the cell", at: from };
+  if (at !== null && near(top) && large(end) && cellAlone(pairs, ratios, at, pairs.length))
+    return { sign: "something in the cell", at: from };
+  if (at === null && large(top) && large(end) && cellAlone(pairs, ratios, 0, pairs.length))
+    return { sign: "something in the cell", at: pairs[0]!.pressure - width / 2 };
+  const typical = (values: (pair: LayerPair) => number) =>
+    median(Float64Array.from(pairs, (pair) => Math.abs(values(pair))));
   const quiet = typical(({ dSP }) => dSP) <= 0.01 && typical(({ dT }) => dT) <= 0.01;
-  const worst = Math.max(...pairs.map(({ dSP }) => Math.abs(dSP)));
-  if (quiet && worst <= 0.05) return { sign: "agree", at: null };
+  if (quiet && Math.max(...pairs.map(({ dSP }) => Math.abs(dSP))) <= 0.05) return { sign: "agree", at: null };
+  const follows =
+    correlation(
+      pairs,
+      ({ dT }) => dT,
+      ({ gradT }) => gradT,
+    ) < -0.6;
+  if (follows && conductivityAgrees(pairs)) return { sign: "sensor response", at: null };
   if (movedWater(pairs)) return { sign: "water moved", at: null };
-  if (Math.abs(correlation(pairs)) > 0.6) return { sign: "sensor response", at: null };
-  return quiet ? { sign: "agree", at: null } : { sign: "differ", at: null };
+  if (
+    follows ||
+    Math.abs(
+      correlation(
+        pairs,
+        ({ dSP }) => dSP,
+        ({ gradT }) => gradT,
+      ),
+    ) > 0.6
+  )
+    return { sign: "sensor response", at: null };
+  return { sign: quiet ? "agree" : "differ", at: null };
+}
+
+/** Running median of three: a layer that is half the one and half the other counts with its neighbours. */
+function middles(ratios: Float64Array): Float64Array {
+  const out = ratios.slice();
+  for (let k = 1; k + 1 < ratios.length; k++) out[k] = median(ratios.subarray(k - 1, k + 2));
+  if (out.length > 2) {
+    out[0] = out[1]!;
+    out[out.length - 1] = out[out.length - 2]!;
+  }
+  return out;
 }
 
 /** Index of the layer from which the ratios have the level of the end, if one step parts them; else null. */
-function stepOf(ratios: Float64Array, reach: number): number | null {
-  const top = median(ratios.subarray(0, reach));
-  const end = median(ratios.subarray(ratios.length - reach));
+function stepOf(ratios: Float64Array, top: number, end: number): number | null {
   if (Math.abs(end - top) < 0.003) return null;
   const middle = (top + end) / 2;
-  const below = (ratio: number) => (end > top ? ratio > middle : ratio < middle);
+  const changed = (ratio: number) => (end > top ? ratio > middle : ratio < middle);
   let changes = 0;
   let at = 0;
   for (let k = 1; k < ratios.length; k++)
-    if (below(ratios[k]!) !== below(ratios[k - 1]!)) {
+    if (changed(ratios[k]!) !== changed(ratios[k - 1]!)) {
       changes++;
       at = k;
     }
   return changes === 1 ? at : null;
 }
 
-/** Whether the part above the step has the level of a bubble and not the slope of a gradient. */
-function constantAbove(ratios: Float64Array, at: number, bubbleRatio: number): boolean {
-  const above = ratios.subarray(0, at);
-  return robustSd(above) < Math.max(bubbleRatio, (1 - median(above)) / 2);
+/** Largest typical difference in temperature, deg C, beside which conductivity is wrong by itself. */
+const SAME_TEMPERATURE = 0.05;
+
+/** Whether conductivity alone is off, by a nearly constant part, between two layers: temperature agrees there. */
+function cellAlone(pairs: readonly LayerPair[], ratios: Float64Array, from: number, to: number): boolean {
+  const part = ratios.subarray(from, to);
+  const dT = median(Float64Array.from(pairs.slice(from, to), (pair) => Math.abs(pair.dT)));
+  return dT <= SAME_TEMPERATURE && robustSd(part) <= Math.abs(median(part) - 1) / 3;
+}
+
+/** Conductivities differ by less than a change of water of that temperature would make them differ. */
+function conductivityAgrees(pairs: readonly LayerPair[]): boolean {
+  const sum = (values: (pair: LayerPair) => number) =>
+    pairs.reduce((total, pair) => total + Math.abs(values(pair)), 0);
+  return sum(({ ratio }) => ratio - 1) < 0.01 * sum(({ dT }) => dT);
 }
 
 /** Both differ at equal pressure, and salinity agrees much better at equal temperature. */
@@ -153,16 +188,21 @@ function movedWater(pairs: readonly LayerPair[]): boolean {
   return size(({ dSP }) => dSP) > 0.02 && size(({ dSPAtEqualT }) => dSPAtEqualT) < size(({ dSP }) => dSP) / 3;
 }
 
-/** Correlation of the difference in salinity with the gradient of temperature. */
-function correlation(pairs: readonly LayerPair[]): number {
+/** Correlation of two numbers of the layers about zero. */
+function correlation(
+  pairs: readonly LayerPair[],
+  first: (pair: LayerPair) => number,
+  second: (pair: LayerPair) => number,
+): number {
   let xy = 0;
   let xx = 0;
   let yy = 0;
-  for (const { dSP, gradT } of pairs) {
-    if (Number.isNaN(dSP) || Number.isNaN(gradT)) continue;
-    xy += dSP * gradT;
-    xx += gradT * gradT;
-    yy += dSP * dSP;
+  for (const pair of pairs) {
+    const [x, y] = [first(pair), second(pair)];
+    if (Number.isNaN(x + y)) continue;
+    xy += x * y;
+    xx += x * x;
+    yy += y * y;
   }
   return xx > 0 && yy > 0 ? xy / Math.sqrt(xx * yy) : 0;
 }

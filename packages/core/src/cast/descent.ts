@@ -1,3 +1,5 @@
+import { startInSwell } from "./swell.ts";
+
 /** Parameters of the search for the parts of a cast. All house values, tried on simulated casts. */
 export interface SegmentationParameters {
   /** Limit of the shallow part: this part of the largest pressure … */
@@ -10,6 +12,8 @@ export interface SegmentationParameters {
   readonly startSeconds: number;
   /** … exceeds this part of what the mean lowering speed would give. */
   readonly startPart: number;
+  /** Waves whose speed exceeds this part of the mean lowering speed are averaged out to find the start. */
+  readonly swellPart: number;
   /** Part of the mean lowering speed below which the package has all but stopped at the bottom. */
   readonly stopPart: number;
   /** A stay this long, s, and slower than `soakPart` of the mean speed, below the shallow limit, is a deep soak. */
@@ -32,6 +36,7 @@ export const segmentationDefaults: SegmentationParameters = {
   bottomBand: 0.4,
   startSeconds: 3,
   startPart: 0.35,
+  swellPart: 0.7,
   stopPart: 0.2,
   deepSoakSeconds: 20,
   soakPart: 0.1,
@@ -122,6 +127,10 @@ export function findDescent(
       }
       downFrom = k;
     }
+  }
+  if (!Number.isNaN(speed)) {
+    const start = startInSwell(s, w, seconds, wetFrom, downFrom, deepestRow, speed, parameters);
+    if (start !== null) downFrom = Math.min(downFrom, start);
   }
   downFrom = Math.min(downFrom, deepestRow);
 

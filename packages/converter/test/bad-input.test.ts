@@ -27,7 +27,7 @@ describe("what holds no cast is a problem with a plain sentence", () => {
     ["thousands of tables of one row", "cast 1\n1,2,3\n".repeat(20_000), "understand/too-many-tables"],
     ["netCDF", ascii("CDF\x01\0\0\0\0\0\0\0\0"), "understand/not-a-text-export"],
     ["HDF5", bytes(0x89, 0x48, 0x44, 0x46, 0x0d, 0x0a, 0x1a, 0x0a, 0), "understand/not-a-text-export"],
-    ["zip", bytes(0x50, 0x4b, 3, 4, 20, 0), "understand/not-a-text-export"],
+    ["zip", bytes(0x50, 0x4b, 3, 4, 20, 0), "zip/directory"],
     ["BUFR", ascii("BUFR\0\0\x34\x03"), "understand/not-a-text-export"],
     ["a bottle file", ascii("BOTTLE,20231102EFLINVXYZ\n"), "understand/not-a-text-export"],
   ])("%s", (_, content, code) => expect(codes(content)).toEqual([code]));

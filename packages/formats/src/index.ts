@@ -4,6 +4,8 @@ export { type CfDsgContext, readCfDsg } from "./cf-dsg/read-cf-dsg.ts";
 export { readNetcdfCasts } from "./read-netcdf-casts.ts";
 export { readTesacBathy, recogniseTesacBathy } from "./tesac-bathy/read-tesac-bathy.ts";
 export * from "./understood.ts";
+export { readWhpExchangeFile } from "./whp-exchange/read-settled.ts";
 export { readWhpExchange, type TimeRole } from "./whp-exchange/read-whp-exchange.ts";
+export { readWhpExchangeZip, recogniseZip } from "./whp-exchange/read-whp-exchange-zip.ts";
 export { iodeFromWoceCtd, WOCE_CTD, WOCE_CTD_FLAGS } from "./whp-exchange/woce-flags.ts";
 export { readWodAscii, recogniseWodAscii } from "./wod-ascii/read-wod-ascii.ts";

@@ -1,10 +1,10 @@
 import type { Problem } from "@wherry/core";
-import { recogniseTesacBathy, recogniseWodAscii } from "@wherry/formats";
+import { recogniseTesacBathy, recogniseWodAscii, recogniseZip } from "@wherry/formats";
 
 /** What a file is by its first bytes. */
 export type Recognised =
   | { readonly kind: "text" }
-  | { readonly kind: "whp-exchange-ctd" | "wod-ascii" | "tesac-bathy" }
+  | { readonly kind: "whp-exchange-ctd" | "zip" | "wod-ascii" | "tesac-bathy" }
   | { readonly kind: "other"; readonly problem: Problem };
 
 const text = (bytes: Uint8Array, length: number, from = 0) =>
@@ -27,11 +27,6 @@ const CHECK = "Use `wherry check` to judge it; raw text exports are what is unde
 const SIGNATURES: readonly Signature[] = [
   { name: "a netCDF file", remedy: CHECK, matches: begins("CDF\x01", "CDF\x02", "CDF\x05") },
   { name: "a netCDF-4 or HDF5 file", remedy: CHECK, matches: begins("\x89HDF\r\n\x1a\n") },
-  {
-    name: "a zip archive",
-    remedy: "Unpack it and name the files in it.",
-    matches: begins("PK\x03\x04", "PK\x05\x06"),
-  },
   { name: "a gzip file", remedy: "Unpack it first.", matches: begins("\x1f\x8b") },
   {
     name: "a BUFR message",
@@ -60,6 +55,7 @@ export function recognise(bytes: Uint8Array, file: string): Recognised {
   if (bytes.length === 0)
     return other("understand/empty", `${file} is empty`, file, "Export the cast again from the instrument.");
   if (text(bytes, 3) === "CTD" && /^CTD\s*[,\r\n]/.test(text(bytes, 8))) return { kind: "whp-exchange-ctd" };
+  if (recogniseZip(bytes)) return { kind: "zip" };
   if (recogniseWodAscii(bytes)) return { kind: "wod-ascii" };
   if (recogniseTesacBathy(bytes)) return { kind: "tesac-bathy" };
   const found = SIGNATURES.find((signature) => signature.matches(bytes));

@@ -1,4 +1,5 @@
 export { default as ctdRules } from "../rules/ctd.json" with { type: "json" };
+export { default as usTemplateRules } from "../rules/us-template.json" with { type: "json" };
 export { default as answersSchema } from "../schemas/answers.schema.json" with { type: "json" };
 export { default as checkSchema } from "../schemas/check.schema.json" with { type: "json" };
 export { default as lookSchema } from "../schemas/look.schema.json" with { type: "json" };
@@ -11,7 +12,13 @@ export type { CheckedFile, CheckOutput, PlaceOfAFinding, ReportedFinding } from 
 export type { LookedAtCast, LookedAtColumn, LookedAtFile, LookOutput } from "./look.generated.ts";
 export type { FlagCounts, ProcessedCast, ProcessingDocument, Step } from "./processing.generated.ts";
 export type { ProcessingRecipe } from "./recipe.generated.ts";
-export type { DocumentRule, RuleDocument } from "./rule-document.generated.ts";
+export type {
+  DocumentRule,
+  ProductAttribute,
+  ProductsForAnArchive,
+  RuleDocument,
+  SheetFact,
+} from "./rule-document.generated.ts";
 export type {
   Calibration,
   Contributor,

@@ -49,6 +49,7 @@ export interface RuleDocument {
    * @minItems 1
    */
   rules: [DocumentRule, ...DocumentRule[]];
+  products?: ProductsForAnArchive;
 }
 export interface DocumentRule {
   /**
@@ -123,4 +124,74 @@ export interface DocumentRule {
         variable: string;
       }
   )[];
+}
+/**
+ * How data sets meant for this archive are written, and what a survey sheet has to tell for it.
+ */
+export interface ProductsForAnArchive {
+  /**
+   * Name by which the archive is chosen with --target.
+   */
+  target: string;
+  /**
+   * Arrangements of discrete sampling geometries (CF 9.3) that the archive takes.
+   */
+  layouts: {
+    /**
+     * Several casts in one file: one after the other in a contiguous ragged array; or each in a row of an array, orthogonal where all casts have the same levels, else incomplete (padded).
+     */
+    profiles: "ragged" | "multidimensional";
+    /**
+     * One cast in a file: like several casts; or without a dimension for casts.
+     */
+    profile: "ragged" | "multidimensional" | "single";
+    /**
+     * A series at a fixed depth: without a dimension for series; or with one of length 1.
+     */
+    series: "single" | "multidimensional";
+  };
+  /**
+   * Attributes with a fixed text that this archive asks for beside those of CF and ACDD.
+   */
+  attributes?: ProductAttribute[];
+  /**
+   * What the survey sheet has to tell for this archive beside what CF and ACDD ask for.
+   */
+  sheet?: SheetFact[];
+}
+export interface ProductAttribute {
+  /**
+   * Whether it stands in the file once or on the variable of each instrument or platform.
+   */
+  on: "file" | "instruments" | "platforms";
+  /**
+   * Name of the attribute.
+   */
+  name: string;
+  /**
+   * Its text.
+   */
+  value: string;
+  /**
+   * Only in files of this kind; in all without it.
+   */
+  featureType?: "profile" | "timeSeries";
+  /**
+   * Only in files of this arrangement; in all without it.
+   */
+  layout?: "ragged" | "orthogonal" | "incomplete" | "single";
+}
+export interface SheetFact {
+  /**
+   * Place in the sheet, as survey.sea_name; instruments[].serial_number is asked of every instrument.
+   */
+  key: string;
+  /**
+   * How much it is missed.
+   */
+  level: "error" | "warning" | "advice";
+  /**
+   * Attribute that stays empty without it.
+   */
+  attribute?: string;
 }

@@ -25,5 +25,6 @@ export * from "./writers/processing-record.ts";
 export { QUANTITIES, type Quantity, quantityOf } from "./writers/quantities.ts";
 export * from "./writers/series-dataset.ts";
 export * from "./writers/survey-products.ts";
+export * from "./writers/target.ts";
 export * from "./writers/uuid.ts";
 export type { WritingContext } from "./writers/writing-context.ts";

@@ -4,7 +4,7 @@ import { type Dataset, parseCdl } from "@wherry/netcdf";
 import { testData } from "@wherry/testkit";
 
 /** One of the reference files of test-data/reference-products, read as a data set. */
-export function referenceProduct(name: "full" | "binned" | "series"): Dataset {
+export function referenceProduct(name: "full" | "binned" | "binned_incomplete" | "series"): Dataset {
   const result = parseCdl(readFileSync(testData("reference-products", `${name}.cdl`), "utf8"));
   if (!result.ok) throw new Error(result.problems[0].message);
   return result.value;

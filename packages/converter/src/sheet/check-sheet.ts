@@ -1,8 +1,9 @@
-import type { SurveySheet } from "@wherry/contracts";
+import type { SheetFact, SurveySheet } from "@wherry/contracts";
+import { generalTarget, type Target } from "../writers/target.ts";
 import { nameOf, type SheetPath } from "./schema-problems.ts";
 import { schemaAt } from "./sheet-schema.ts";
 
-/** Something that the general target (CF with ACDD 1.3) asks for and the sheet does not tell. */
+/** Something that a target asks for and the sheet does not tell. */
 export interface SheetLack {
   /** Place in the sheet, as `survey.title`. */
   readonly key: string;
@@ -45,8 +46,35 @@ const WANTED: readonly Wanted[] = [
 /** Words that stand for nothing. */
 const PLACEHOLDER = /^(unknown|n\/?a|tbd|todo|\?+|-+|\.+)$/i;
 
-/** What the sheet still lacks for the general target, most important first. */
-export function checkSheet(sheet: SurveySheet): SheetLack[] {
+/**
+ * What the sheet still lacks, most important first: for CF with ACDD 1.3, which every data set follows, and for what
+ * the target asks beside them. A fact that both ask for counts as much as the one that asks more.
+ */
+export function checkSheet(sheet: SurveySheet, target: Target = generalTarget): SheetLack[] {
+  const lacks = new Map(generalLacks(sheet).map((each) => [each.key, each]));
+  for (const each of (target.sheet ?? []).flatMap((fact) => targetLacks(sheet, fact))) {
+    const known = lacks.get(each.key);
+    if (!known || rank(each) < rank(known)) lacks.set(each.key, each);
+  }
+  return [...lacks.values()].sort((a, b) => rank(a) - rank(b));
+}
+
+/** A key such as `instruments[].model` is asked of every entry of the list. */
+function targetLacks(sheet: SurveySheet, { key, attribute, level }: SheetFact): SheetLack[] {
+  const of = (path: SheetPath) =>
+    isTold(valueAt(sheet, path)) ? [] : [lack(path, attribute ?? null, level)];
+  const [list, rest] = key.split("[].");
+  if (rest === undefined) return of(key.split("."));
+  const entries = valueAt(sheet, list!.split("."));
+  const count = Array.isArray(entries) ? entries.length : 0;
+  return Array.from({ length: count }, (_, index) => [
+    ...list!.split("."),
+    index,
+    ...rest.split("."),
+  ]).flatMap(of);
+}
+
+function generalLacks(sheet: SurveySheet): SheetLack[] {
   const lacks = WANTED.flatMap(([path, attribute, level]): SheetLack[] =>
     isTold(valueAt(sheet, path)) ? [] : [lack(path, attribute, level)],
   );

@@ -1,5 +1,6 @@
 import type { Cast, LayerMeans } from "@wherry/core";
 import { type Dataset, type MemoryVariable, memoryDataset, numberAttribute } from "@wherry/netcdf";
+import { arrangeProfiles } from "./arrange-profiles.ts";
 import { type ColumnGroup, groupColumns, joined, type RowPlaces, rowPlaces } from "./column-groups.ts";
 import { coverageAttributes } from "./coverage.ts";
 import {
@@ -21,18 +22,20 @@ import { historyText } from "./history.ts";
 import { layerCounts } from "./layer-counts.ts";
 import { type LayerWords, layerWordsOf } from "./layer-words.ts";
 import { attributes, fillAttribute, INT_FILL, rangeAttribute, type Stored, store } from "./storage.ts";
+import { generalTarget } from "./target.ts";
 import { uncertaintyVariable } from "./uncertainty-variables.ts";
 import type { WritingContext } from "./writing-context.ts";
 import { DATUM_ASSUMED, inTimeOrder, profileSource } from "./writing-words.ts";
 
 /**
- * Layer means of every cast: profiles in a contiguous ragged array (CF 1.13 appendix H.3.4) with the layers as
- * bounds of the vertical coordinate.
+ * Layer means of every cast: profiles arranged as the target of the context takes them, with the layers as bounds of
+ * the vertical coordinate where the arrangement can tell them.
  *
  * @param casts  full casts, none a fixed-depth series; they are written in time order
  * @param means  their layer means by cast id, all in the same coordinate and direction; a cast without any has
  *               no layers
  * @param suffix added to the survey's id
+ * @param isAlone whether the file is one of a cast by design
  * @returns null if there is no layer in any cast
  */
 export function binnedDataset(
@@ -40,6 +43,7 @@ export function binnedDataset(
   means: ReadonlyMap<string, LayerMeans>,
   context: WritingContext,
   suffix = "binned",
+  isAlone = false,
 ): Dataset | null {
   const ordered = inTimeOrder(casts);
   const layers = ordered.map(({ id }) => means.get(id) ?? null);
@@ -60,7 +64,7 @@ export function binnedDataset(
     equipment,
   };
   const parts = layerVariables(groups, ordered, layers, places, layout, words, context);
-  return memoryDataset({
+  const content = {
     dimensions: [
       { name: "profile", length: ordered.length },
       { name: "obs", length: places.total },
@@ -93,7 +97,8 @@ export function binnedDataset(
       ...parts.variables,
       ...containerVariables(equipment, DATUM_ASSUMED),
     ],
-  });
+  };
+  return memoryDataset(arrangeProfiles(content, context.target ?? generalTarget, isAlone));
 }
 
 function layerVariables(

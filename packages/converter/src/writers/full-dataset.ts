@@ -1,5 +1,6 @@
 import type { Cast } from "@wherry/core";
 import { type Dataset, type MemoryDimension, type MemoryVariable, memoryDataset } from "@wherry/netcdf";
+import { arrangeProfiles } from "./arrange-profiles.ts";
 import {
   type ColumnGroup,
   groupColumns,
@@ -25,18 +26,25 @@ import { globalAttributes } from "./global-attributes.ts";
 import { historyText } from "./history.ts";
 import { rowVariables } from "./row-variables.ts";
 import { attributes, type Stored, store } from "./storage.ts";
+import { generalTarget } from "./target.ts";
 import { uncertaintyVariable } from "./uncertainty-variables.ts";
 import type { WritingContext } from "./writing-context.ts";
 import { DATUM_ASSUMED, inTimeOrder, profileSource } from "./writing-words.ts";
 
 /**
- * Every row of every cast with its flags: profiles in a contiguous ragged array (CF 1.13 appendix H.3.4).
+ * Every row of every cast with its flags: profiles arranged as the target of the context takes them.
  *
  * @param casts  at least one, none a fixed-depth series, in any order; they are written in time order
  * @param suffix added to the survey's id
+ * @param isAlone whether the file is one of a cast by design
  * @throws RangeError if there is no cast or no row
  */
-export function fullDataset(casts: readonly Cast[], context: WritingContext, suffix = "full"): Dataset {
+export function fullDataset(
+  casts: readonly Cast[],
+  context: WritingContext,
+  suffix = "full",
+  isAlone = false,
+): Dataset {
   const ordered = inTimeOrder(casts);
   const places = rowPlaces(ordered.map(({ rows }) => rows));
   if (places.total === 0) throw new RangeError("a product needs at least one cast with at least one row");
@@ -57,7 +65,7 @@ export function fullDataset(casts: readonly Cast[], context: WritingContext, suf
   const rows = quantityVariables(groups, ordered, places, layout, context);
   const others = rowVariables(ordered, places, layout);
   const verticalStored = rows.vertical;
-  return memoryDataset({
+  const content = {
     dimensions: [
       { name: "profile", length: ordered.length },
       { name: "obs", length: places.total },
@@ -91,7 +99,8 @@ export function fullDataset(casts: readonly Cast[], context: WritingContext, suf
       ...others.variables,
       ...containerVariables(equipment, DATUM_ASSUMED),
     ],
-  });
+  };
+  return memoryDataset(arrangeProfiles(content, context.target ?? generalTarget, isAlone));
 }
 
 export const rowSizeVariable = (places: RowPlaces, longName: string): MemoryVariable => ({

@@ -53,7 +53,7 @@ export function globalAttributes(
       ["standard_name_vocabulary", context.standardNames],
       ["id", `${survey.id}-${product.suffix}`],
       ["naming_authority", survey.naming_authority],
-      ["uuid", uuidFromName(URL_NAMESPACE, `urn:sha256:${dataSetFingerprint(casts)}:${product.suffix}`)],
+      ["uuid", uuidFromName(URL_NAMESPACE, uuidName(casts, product, context))],
       ["product_version", survey.product_version],
       ["source", survey.source ?? product.source],
       ["history", product.history],
@@ -83,6 +83,12 @@ export function globalAttributes(
     ),
     ...coverage,
   ];
+}
+
+/** The same data arranged for another archive are another file. */
+function uuidName(casts: readonly Cast[], { suffix }: ProductWords, { target }: WritingContext): string {
+  const arranged = target === undefined || target.target === "general" ? "" : `:${target.target}`;
+  return `urn:sha256:${dataSetFingerprint(casts)}:${suffix}${arranged}`;
 }
 
 const withCaution = (comment: string | undefined): string => {

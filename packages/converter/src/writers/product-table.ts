@@ -1,6 +1,7 @@
 import { formatIsoTime } from "@wherry/core";
 import type { DataArray, Dataset, Variable } from "@wherry/netcdf";
 import { floatText } from "./number-text.ts";
+import { productRows } from "./product-rows.ts";
 
 /** One column of a product as a table of rows. */
 export interface TableColumn {
@@ -23,18 +24,17 @@ export interface ProductTable {
 /** Number of the row within its cast, which together with the cast is a key. */
 export const ROW_COLUMN = "row";
 
-/** The table of a product of ours: a contiguous ragged array of profiles, or a single time series. */
+/** The table of a product of ours, however its casts are arranged. */
 export async function productTable(dataset: Dataset): Promise<ProductTable> {
-  const { dimension, castOf, rowOf, rows } = await rowsOf(dataset);
+  const { rows, castOf, rowOf, placeIn } = await productRows(dataset);
   const columns: TableColumn[] = [];
   for (const variable of dataset.variables.values()) {
     if (isContainer(variable) || variable.attributes.has("sample_dimension")) continue;
     const result = await dataset.read(variable.name);
     if (!result.ok) throw new RangeError(result.problems[0].message);
-    const isPerRow = variable.dimensions[0] === dimension;
-    const place = isPerRow ? (row: number) => row : castOf;
-    const own = columnsOf(variable, result.value, place);
-    columns.push(...(isPerRow ? own : own.map((column) => perCast(column, castOf))));
+    const place = placeIn(variable);
+    const own = columnsOf(variable, result.value, place ?? castOf);
+    columns.push(...(place ? own : own.map((column) => perCast(column, castOf))));
     if (variable.attributes.has("cf_role"))
       columns.push({
         name: ROW_COLUMN,
@@ -44,8 +44,8 @@ export async function productTable(dataset: Dataset): Promise<ProductTable> {
         cell: (row) => String(rowOf(row) + 1),
       });
     if (variable.name === "time") {
-      const clock = clockColumn(variable, result.value, place);
-      columns.push(isPerRow ? clock : perCast(clock, castOf));
+      const clock = clockColumn(variable, result.value, place ?? castOf);
+      columns.push(place ? clock : perCast(clock, castOf));
     }
   }
   return { rows, columns };
@@ -62,35 +62,6 @@ function perCast(column: TableColumn, castOf: (row: number) => number): TableCol
       if (cast !== known) [known, text] = [cast, column.cell(row)];
       return text;
     },
-  };
-}
-
-async function rowsOf(dataset: Dataset) {
-  const counter = [...dataset.variables.values()].find(({ attributes }) =>
-    attributes.has("sample_dimension"),
-  );
-  if (!counter) {
-    const dimension = dataset.dimensions.has("time") ? "time" : "obs";
-    const rows = dataset.dimensions.get(dimension)?.length ?? 0;
-    return { dimension, rows, castOf: () => 0, rowOf: (row: number) => row };
-  }
-  const counts = await dataset.read(counter.name);
-  if (!counts.ok) throw new RangeError(counts.problems[0].message);
-  const dimension = String(counter.attributes.get("sample_dimension")?.value);
-  const rows = dataset.dimensions.get(dimension)?.length ?? 0;
-  const cast = new Uint32Array(rows);
-  const within = new Uint32Array(rows);
-  let row = 0;
-  for (const [index, count] of Array.from(counts.value as Int32Array).entries())
-    for (let k = 0; k < count; k++) {
-      cast[row] = index;
-      within[row++] = k;
-    }
-  return {
-    dimension,
-    rows,
-    castOf: (at: number) => cast[at]!,
-    rowOf: (at: number) => within[at]!,
   };
 }
 
@@ -113,7 +84,7 @@ function columnsOf(variable: Variable, data: DataArray, place: (row: number) => 
   }
   const text = textOf(variable, data);
   const datatype = type as "float" | "double" | "byte" | "int";
-  if (variable.dimensions[1] === "bound")
+  if (variable.dimensions.at(-1) === "bound")
     return ["lower", "upper"].map((edge, index) => ({
       name: `${name}_${edge}`,
       variable,

@@ -1,5 +1,6 @@
 import { type Cast, Flag, formatIsoDuration, timeFlag } from "@wherry/core";
 import { type Dataset, type MemoryVariable, memoryDataset } from "@wherry/netcdf";
+import { arrangeSeries } from "./arrange-series.ts";
 import { type ColumnGroup, groupColumns, rowPlaces } from "./column-groups.ts";
 import { coverageAttributes } from "./coverage.ts";
 import type { RowLayout } from "./data-variables.ts";
@@ -11,12 +12,12 @@ import { globalAttributes } from "./global-attributes.ts";
 import { historyText } from "./history.ts";
 import { rowVariables } from "./row-variables.ts";
 import { attributes, fillAttribute, store } from "./storage.ts";
+import { generalTarget } from "./target.ts";
 import type { WritingContext } from "./writing-context.ts";
 import { DATUM_ASSUMED, seriesSource } from "./writing-words.ts";
 
 /**
- * Every row of a series at one fixed depth: a single time series without instance dimension (CF 1.13 appendix
- * H.2.3). Rows stand along `time` where every row has a later time than the one before, else along `obs` with
+ * Every row of a series at one fixed depth, arranged as the target of the context takes it. Rows stand along `time` where every row has a later time than the one before, else along `obs` with
  * time beside them.
  *
  * @param suffix added to the survey's id
@@ -59,7 +60,7 @@ export function seriesDataset(cast: Cast, context: WritingContext, suffix = `ser
   };
   const rows = quantityVariables(groups, casts, places, layout, context);
   const others = rowVariables(casts, places, layout);
-  return memoryDataset({
+  const content = {
     dimensions: [
       { name: dimension, length: cast.rows },
       ...feature.dimensions,
@@ -100,7 +101,8 @@ export function seriesDataset(cast: Cast, context: WritingContext, suffix = `ser
       ...others.variables,
       ...containerVariables(equipment, DATUM_ASSUMED),
     ],
-  });
+  };
+  return memoryDataset(arrangeSeries(content, context.target ?? generalTarget));
 }
 
 function rowTimeVariable(times: Float64Array, dimension: "time" | "obs"): MemoryVariable {

@@ -44,10 +44,10 @@ export function* surveyProducts(survey: SurveyInput): Generator<SurveyProduct> {
       yield {
         kind: "full",
         stem: `${id}_${own}full`,
-        dataset: fullDataset(group, context, suffix(own, "full")),
+        dataset: fullDataset(group, context, suffix(own, "full"), perCast),
       };
     if (!products.has("binned")) continue;
-    const binned = binnedDataset(group, layers, context, suffix(own, "binned"));
+    const binned = binnedDataset(group, layers, context, suffix(own, "binned"), perCast);
     if (binned) yield { kind: "binned", stem: `${id}_${own}binned`, dataset: binned };
   }
   if (!products.has("series")) return;

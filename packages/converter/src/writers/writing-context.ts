@@ -1,4 +1,5 @@
 import type { SurveySheet } from "@wherry/contracts";
+import type { Target } from "./target.ts";
 
 /** What writers need beside the casts. */
 export interface WritingContext {
@@ -9,4 +10,6 @@ export interface WritingContext {
   readonly software: string;
   /** Name of the standard-name table, as `CF Standard Name Table v83`. */
   readonly standardNames: string;
+  /** What the data set is meant for; the general target unless given. */
+  readonly target?: Target;
 }

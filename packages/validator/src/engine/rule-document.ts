@@ -1,4 +1,10 @@
-import { ctdRules, type DocumentRule, type RuleDocument, ruleDocumentSchema } from "@wherry/contracts";
+import {
+  ctdRules,
+  type DocumentRule,
+  type RuleDocument,
+  ruleDocumentSchema,
+  usTemplateRules,
+} from "@wherry/contracts";
 import { failOr, type Problem, type Result } from "@wherry/core";
 import { Ajv2020, type AnySchema, type ValidateFunction } from "ajv/dist/2020.js";
 import type { DatasetView } from "./dataset-view.ts";
@@ -129,6 +135,6 @@ export function rulesOfDocument(document: unknown, file: string): Result<readonl
 }
 
 /** Rules of the documents that ship. Their schemas are compiled when they are first used. */
-export const shippedDocumentRules: readonly Rule[] = [ctdRules as unknown as RuleDocument].flatMap(
-  (document) => document.rules.map((rule) => ruleOf(document, rule)),
-);
+export const shippedDocumentRules: readonly Rule[] = (
+  [ctdRules, usTemplateRules] as unknown as RuleDocument[]
+).flatMap((document) => document.rules.map((rule) => ruleOf(document, rule)));

@@ -17,6 +17,7 @@ export { addComputed } from "./cast/computed-columns.ts";
 export { type DelayEstimate, estimateDelay } from "./cast/delay-estimate.ts";
 export { brackishBelow, type DepthMethod } from "./cast/depth.ts";
 export { type SegmentationParameters, segmentationDefaults } from "./cast/descent.ts";
+export { type Dip, findDips } from "./cast/dips.ts";
 export * from "./cast/layer-means.ts";
 export { type LayerChoice, layerWidthFor } from "./cast/layer-width.ts";
 export * from "./cast/pressure-from-depth.ts";

@@ -25,6 +25,7 @@ import type { NumberStyleOfFile } from "./number-column.ts";
 import { instrumentFacts, namedMissingMarkers } from "./other-facts.ts";
 import { askPressureInAir } from "./pressure-kind.ts";
 import { cellsOfBlock, headsOfBlock, type RawCast, rawCasts, shareLines } from "./raw-cast.ts";
+import { splitDips } from "./split-dips.ts";
 import { headerMoments } from "./time-facts.ts";
 import { languagesOfName } from "./vocabulary/quantity-words.ts";
 
@@ -97,8 +98,17 @@ export function readDelimitedText(
   const fileEvidence = layoutEvidence(decoded.because, layout, path);
   if (reading.doubtful) askDecimal(inquiry, ids);
   const markers = new Set<string>(named.map(({ value }) => value));
-  const built = casts.map((cast, i) => buildCast(cast, ids[i]!, facts, fileEvidence, findings, markers));
-  const problems = inquiry.problems(ids);
+  const dips = new Map<string, readonly string[]>();
+  const built = casts.flatMap((cast, i) => {
+    const whole = buildCast(cast, ids[i]!, facts, fileEvidence, findings, markers);
+    const parts = splitDips(whole, cast, facts);
+    dips.set(
+      whole.id,
+      parts.map(({ id }) => id),
+    );
+    return parts;
+  });
+  const problems = inquiry.problems([...ids, ...built.map(({ id }) => id)]);
   const [first, ...others] = problems;
   if (first) return fail(first, ...others);
   findings.push(...inquiry.unused());
@@ -113,7 +123,10 @@ export function readDelimitedText(
       decimal: reading.decimal,
       missingMarkers: [...markers].filter((marker) => marker !== ""),
       casts: built,
-      questions: inquiry.questions,
+      questions: inquiry.questions.map((question) => ({
+        ...question,
+        casts: question.casts.flatMap((id) => dips.get(id) ?? id),
+      })),
       findings,
     },
     findings,

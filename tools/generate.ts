@@ -13,6 +13,7 @@ import { fileURLToPath } from "node:url";
 import { generateContractTypes } from "./generators/contract-types.ts";
 import { generateDemoPicture } from "./generators/demo-picture.ts";
 import { generateProcessingReference } from "./generators/processing-reference.ts";
+import { generateQuantitiesReference } from "./generators/quantities-reference.ts";
 import { generateSimdTwins } from "./generators/simd-twins.ts";
 import { generateStandardNames, generateWordLists } from "./generators/vocabularies.ts";
 
@@ -45,6 +46,7 @@ const generators: readonly Generator[] = [
   },
   { name: "standard-names", run: generateStandardNames },
   { name: "word-lists", run: generateWordLists },
+  { name: "quantities-reference", run: generateQuantitiesReference },
   { name: "processing-reference", run: generateProcessingReference },
   { name: "demo-picture", run: generateDemoPicture },
 ];

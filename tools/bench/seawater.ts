@@ -1,11 +1,12 @@
 /**
  * Times the column twins of @wherry/core against the TEOS-10 library (Debian: python3-gsw), which is C:
  *
- *   pnpm bench [POINTS]
+ *   pnpm bench [POINTS] [--plain]
  *
  * Both compute the same 10 million points, in turns, five times each on one thread. Ratios are ours over the
  * library's, so lower is better; they go by processor time, which a busy machine disturbs less than the clock. The
- * library's functions make a new column for the result, ours fill a given one. Results are compared as well.
+ * library's functions make a new column for the result, ours fill a given one. Results are compared as well. With
+ * --plain the vector twins are left out.
  */
 import { spawn } from "node:child_process";
 import { join } from "node:path";
@@ -15,7 +16,11 @@ import * as core from "@wherry/core";
 
 const ROUNDS = 5;
 const SAMPLE = 9973;
-const points = Number(process.argv[2] ?? 1e7);
+const args = process.argv.slice(2);
+const plain = args.includes("--plain");
+const points = Number(args.find((arg) => arg !== "--plain") ?? 1e7);
+// the twins are loaded at the first call
+if (plain) Reflect.deleteProperty(globalThis, "WebAssembly");
 
 const column = (step: number, low: number, high: number): Float64Array => {
   const values = new Float64Array(points);
@@ -84,7 +89,9 @@ const nanoseconds = (seconds: number): string => ((seconds * 1e9) / points).toFi
 const heightIsNegative = (name: string): number => (name === "depthFromPressure" ? -1 : 1);
 
 const { version } = await answer<{ version: string }>();
-console.log(`${points} points, median of ${ROUNDS}; Node ${process.version}, gsw ${version}`);
+console.log(
+  `${points} points, median of ${ROUNDS}; Node ${process.version}, gsw ${version}${plain ? ", without vector twins" : ""}`,
+);
 console.log("nanoseconds of processor time per point; ratio ours / library, lower is better\n");
 console.log("quantity                   ours  library  ratio  (least to most)  by clock  goal    difference");
 for (const { name, goal, run } of quantities) {

@@ -11,9 +11,8 @@ export const oxygenSolubilityRange: ValidityRange = { SP: [0, 42], pt: [-2, 40] 
  * @param pt potential temperature with the reference pressure 0 dbar, degree Celsius, ITS-90, freezing point to 40;
  *           converted to IPTS-68, in which the equation is written
  * @returns  concentration per mass of sea water, umol kg-1; computed beyond the range; NaN if an input is NaN
- * @source   Garcia and Gordon (1992), Limnol. Oceanogr. 37, 1307-1312, coefficients after Benson and Krause, without
- *           the term A3 Ts^2 that the paper prints by mistake; check value SP 35, 10 degrees gives 274.610 (paper and
- *           TEOS-10 library)
+ * @source   Garcia and Gordon (1992), Limnol. Oceanogr. 37, 1307-1312, coefficients after Benson and Krause; the
+ *           paper's check value, SP 35 and t68 = 10 gives 274.610, is from memory, the TEOS-10 library gives 274.6098
  */
 export function oxygenSolubility(SP: number, pt: number): number {
   const t68 = temperatureTo68(pt);

@@ -67,11 +67,39 @@ const SCHEMES: Readonly<
       9: "not_sampled",
     },
   },
+  Argo: {
+    reference: "Argo user's manual (doi 10.13155/29825), reference table 2",
+    codes: {
+      0: "no_quality_control",
+      1: "good",
+      2: "probably_good",
+      3: "probably_bad",
+      4: "bad",
+      5: "changed",
+      8: "interpolated",
+      9: "missing",
+    },
+  },
+  WOD: {
+    reference: "World Ocean Database, flags of values at observed levels",
+    codes: {
+      0: "accepted",
+      1: "range_outlier",
+      2: "failed_inversion_check",
+      3: "failed_gradient_check",
+      4: "bullseye_or_zero_gradient",
+      5: "failed_gradient_and_inversion_checks",
+      6: "failed_range_and_inversion_checks",
+      7: "failed_range_and_gradient_checks",
+      8: "failed_range_check_and_questionable",
+      9: "failed_range_gradient_and_inversion_checks",
+    },
+  },
 };
 
 /**
  * The source's own flags of a group, unchanged: whole numbers as they are, single letters as ASCII codes,
- * anything longer as text. Null if no source brought flags.
+ * anything longer as text, and so are the codes of several schemes. Null if no source brought flags.
  */
 export function sourceFlagVariable(
   group: ColumnGroup,
@@ -85,7 +113,11 @@ export function sourceFlagVariable(
   const schemes = [...new Set(found.map((set) => set.scheme))];
   const texts = new Array<string>(places.total).fill("");
   for (const [cast, offset] of places.offsets.entries())
-    for (const [row, value] of (sets[cast]?.values ?? []).entries()) texts[offset + row] = value.trim();
+    for (const [row, value] of (sets[cast]?.values ?? []).entries()) {
+      const code = value.trim();
+      // one digit has other meanings in another scheme: where several meet, each code carries its scheme
+      texts[offset + row] = schemes.length > 1 && code !== "" ? `${sets[cast]!.scheme}: ${code}` : code;
+    }
   const codes = [...new Set(texts)].filter((text) => text !== "").sort();
   const known = schemes.length === 1 ? SCHEMES[schemes[0]!] : undefined;
   const headers = [...new Set(found.map((set) => set.header))].join(", ");

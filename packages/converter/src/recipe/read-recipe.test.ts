@@ -74,6 +74,22 @@ describe("reading a recipe", () => {
     [{ version: 1, layers: { width: "1" } }, "recipe/value", "Thickness"],
     [{ version: 1, atmosphericOffset: { absoluteRange: [10, 7] } }, "recipe/range", "lower"],
     [{ version: 1, quality: { sensorRanges: { temperature: [30, -2] } } }, "recipe/range", "lower"],
+    [
+      { version: 1, clock: { pairs: [{ instrument: "yesterday", true: "2025-01-01T00:00:00Z" }] } },
+      "recipe/date",
+      "2024-05-20T08:00:00Z",
+    ],
+    [{ version: 1, calibration: { pressure: [{ date: "2025-02-30" }] } }, "recipe/date", "2024-02-11"],
+    [
+      {
+        version: 1,
+        quality: {
+          tests: { climatology: { temperature: [{ pressureRange: [5, 1], expectedRange: [0, 1] }] } },
+        },
+      },
+      "recipe/range",
+      "lower",
+    ],
     ["fresh", "recipe/value", "Expected"],
   ])("%j is refused: %s", (document, code, remedy) => {
     const read = readRecipe(document, where);

@@ -57,6 +57,11 @@ test.each([
     want: 'sheet/choice 5:29 people.creator.type is "persn"; it can be person, group, institution or position | Did you mean "person"?',
   },
   {
+    name: "recipe with a wrong key",
+    text: survey("processing:", "  recipe:", "    layers: { with: 2 }"),
+    want: 'recipe/unknown-key 6:15 processing.recipe: layers has no parameter "with" | Did you mean width?',
+  },
+  {
     name: "date that is none",
     text: survey("instruments:", "  - name: probe", "    calibration_date: 11.2.2024"),
     want: 'sheet/value 6:23 instruments[1].calibration_date is "11.2.2024" | Expected: date of the calibration that was in force, as 2024-02-11',

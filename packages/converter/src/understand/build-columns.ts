@@ -1,4 +1,4 @@
-import type { Column, Evidence, Problem } from "@wherry/core";
+import { type Column, type Evidence, flagSchemeOf, flagSchemes, type Problem } from "@wherry/core";
 import type { ColumnContext, Note, Settled } from "./column-context.ts";
 import type { ColumnMeaning } from "./column-meaning.ts";
 import { conductivityKind } from "./conductivity-kind.ts";
@@ -149,19 +149,20 @@ function attachFlags(
       texts.set(flag.head.header, values);
       continue;
     }
-    columns.set(left[0], {
-      ...left[1],
-      sourceFlags: { scheme: "unknown", header: flag.head.header, values },
-    });
-    facts.inquiry.settle({
+    const { header } = flag.head;
+    const answer = facts.inquiry.settle({
       topic: "flagScheme",
-      column: flag.head.header,
+      column: header,
       holds: [],
-      text: `Which flag scheme do the numbers under "${flag.head.header}" belong to? Until that is known they are kept and not used.`,
+      text: `Which flag scheme do the numbers under "${header}" belong to? Until that is known they are kept and not used.`,
       candidates: [],
       example: "unknown",
-      read: (value) => value,
-      form: "the name of a flag scheme",
+      read: (value) => flagSchemeOf(value) ?? value,
+      form: `the name of a flag scheme; known are ${flagSchemes.join(", ")}`,
+    });
+    columns.set(left[0], {
+      ...left[1],
+      sourceFlags: { scheme: answer?.value ?? "unknown", header, values },
     });
   }
 }

@@ -3,16 +3,21 @@ import { flagsFor } from "../quality/flags-of-test.ts";
 import type { Cast, Column } from "./cast.ts";
 import { withColumns } from "./change.ts";
 
-/** A computed column, flags 2 (9 where missing) until quality tests have run. */
+/**
+ * A computed column, flags 2 (9 where missing) until quality tests have run. A result that is not finite, from inputs
+ * far outside of any water, is missing.
+ */
 export function computedColumn(
   fields: Pick<Column, "name" | "standardName" | "longName" | "units"> & {
     readonly values: Float64Array;
     readonly method: NonNullable<Column["method"]>;
   },
 ): Column {
+  const { values } = fields;
+  for (let k = 0; k < values.length; k++) if (!Number.isFinite(values[k]!)) values[k] = Number.NaN;
   return {
     ...fields,
-    flags: flagsFor(fields.values, Flag.notEvaluated),
+    flags: flagsFor(values, Flag.notEvaluated),
     source: null,
     sourceFlags: null,
     tests: new Map(),

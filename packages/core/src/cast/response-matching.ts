@@ -124,7 +124,8 @@ function matched(cast: Cast, name: string, times: RowTimes, tau: number, delay: 
     const bridged = bridge(values.subarray(first, last + 1), t, apart.subarray(first, last + 1));
     const x = delay === 0 ? bridged : shifted(bridged, t, delay);
     const sharp = tau === 0 ? x : sharpened(x, t, tau);
-    for (let k = 0; k < sharp.length; k++) if (apart[first + k] === 0) out[first + k] = sharp[k]!;
+    for (let k = 0; k < sharp.length; k++)
+      if (apart[first + k] === 0 && Number.isFinite(sharp[k]!)) out[first + k] = sharp[k]!;
   }
   return out;
 }

@@ -133,6 +133,9 @@ const names: readonly (readonly [RegExp, FlagScheme])[] = [
   [/\bWOD\b|world ocean database/i, "WOD"],
 ];
 
+/** Names of the schemes that are mapped. */
+export const flagSchemes: readonly FlagScheme[] = names.map(([, scheme]) => scheme);
+
 /** The scheme that a name stands for, as files and people write it; null for any other: it is not mapped. */
 export const flagSchemeOf = (name: string): FlagScheme | null =>
   names.find(([pattern]) => pattern.test(name))?.[1] ?? null;

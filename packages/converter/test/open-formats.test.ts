@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { testData, testWithShared } from "@wherry/testkit";
 import { describe, expect, test } from "vitest";
+import { judgeOpenFormat, openTruth } from "./judge-open-formats.ts";
 import { asked, attempt, understoodPath } from "./understand-samples.ts";
 
 interface WhpTruth {
@@ -65,6 +66,23 @@ describe.each(["whp_ok_00003_00001_ct1.csv", "whp_number_headers_short_ct1.csv",
     });
   },
 );
+
+describe("every fact of the truth file is right or asked", () => {
+  test.each(Object.entries(openTruth))("%s", (name, want) => {
+    const judged = judgeOpenFormat(understoodPath(path(name)), want);
+    expect(judged.length).toBeGreaterThan(7);
+    expect(judged.filter(({ verdict }) => verdict !== "right" && verdict !== "asked")).toEqual([]);
+  });
+
+  test("and the judge sees a wrong one", () => {
+    const want = openTruth["tesac_ok.txt"]!;
+    const judged = judgeOpenFormat(understoodPath(path("tesac_ok.txt")), {
+      ...want,
+      truth: { ...want.truth, latitude: -51.203 } as typeof want.truth,
+    });
+    expect(judged.filter(({ verdict }) => verdict === "wrong").map(({ fact }) => fact)).toEqual(["latitude"]);
+  });
+});
 
 describe("answers settle what other open formats leave open", () => {
   test("two casts of the World Ocean Database", () => {

@@ -3,7 +3,13 @@ import { gunzipSync } from "node:zlib";
 import { testData } from "@wherry/testkit";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { absoluteSalinity, absoluteSalinityRule, salinityFromAbsolute } from "./absolute-salinity.ts";
+import {
+  absoluteSalinity,
+  absoluteSalinityColumn,
+  absoluteSalinityRule,
+  salinityFromAbsolute,
+  salinityFromAbsoluteColumn,
+} from "./absolute-salinity.ts";
 import { anomalyRatio } from "./anomaly-ratio.ts";
 import { anomalyTable, LEVELS } from "./anomaly-ratio-table.ts";
 import { referenceSalinity } from "./reference-salinity.ts";
@@ -81,6 +87,22 @@ test("random places at coasts, in Central America and about the Baltic (TEOS-10 
     return !(ratioIsNear && Math.abs(absoluteSalinity(SP!, p!, lon!, lat!) - SA!) <= 5e-8);
   });
   expect(far).toEqual([]);
+});
+
+test("a column at one place has the bits of its single rows, at every level and between", () => {
+  const { points } = readJson("anomaly-ratio-points.json") as { points: number[][] };
+  const p = Float64Array.from([
+    ...LEVELS.flatMap((level) => [level - 0.001, level, level + 4]),
+    ...[-3, -0, 9_000, Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY],
+  ]);
+  const S = p.map((_, i) => i / 4);
+  const out = new Float64Array(p.length);
+  for (const [lon, lat] of [...points.filter((_, i) => i % 10 === 0), [20, 59], [90, 48], [0, -87]]) {
+    absoluteSalinityColumn(S, p, lon!, lat!, out);
+    expect(out).toEqual(S.map((SP, i) => absoluteSalinity(SP, p[i]!, lon!, lat!)));
+    salinityFromAbsoluteColumn(S, p, lon!, lat!, out);
+    expect(out).toEqual(S.map((SA, i) => salinityFromAbsolute(SA, p[i]!, lon!, lat!)));
+  }
 });
 
 describe("places", () => {

@@ -16,14 +16,21 @@ export const depthFromPressureUnescoRange: ValidityRange = { p: [0, 10_000], lat
  *            check value 9712.653 m at 10 000 dbar, 30 degrees north
  */
 export function depthFromPressureUnesco(p: number, lat: number): number {
-  const s2 = Math.sin((lat * Math.PI) / 180) ** 2;
-  // the last term is the change of gravity over the water column itself
-  const gravity = 9.780318 * (1 + (5.2788e-3 + 2.36e-5 * s2) * s2) + 1.092e-6 * p;
-  return (p * (9.72659 + p * (-2.2512e-5 + p * (2.279e-10 + p * -1.82e-15)))) / gravity;
+  return depthAt(p, gravityOf1980(lat));
 }
+
+function gravityOf1980(lat: number): number {
+  const s2 = Math.sin((lat * Math.PI) / 180) ** 2;
+  return 9.780318 * (1 + (5.2788e-3 + 2.36e-5 * s2) * s2);
+}
+
+// the last term is the change of gravity over the water column itself
+const depthAt = (p: number, gravity: number): number =>
+  (p * (9.72659 + p * (-2.2512e-5 + p * (2.279e-10 + p * -1.82e-15)))) / (gravity + 1.092e-6 * p);
 
 /** Column twin of {@link depthFromPressureUnesco}: fills `out`. */
 export function depthFromPressureUnescoColumn(p: Float64Array, lat: number, out: Float64Array): void {
   requireRows(out, p);
-  for (let i = 0; i < out.length; i++) out[i] = depthFromPressureUnesco(p[i]!, lat);
+  const gravity = gravityOf1980(lat);
+  for (let i = 0; i < out.length; i++) out[i] = depthAt(p[i]!, gravity);
 }

@@ -49,7 +49,10 @@ export function depthFromPressureColumn(p: Float64Array, lat: number, out: Float
  * @source      inverse of `depthFromPressure`, by Newton's method
  */
 export function pressureFromDepth(depth: number, lat: number): number {
-  const gravity = surfaceGravity(lat);
+  return pressureAt(depth, surfaceGravity(lat));
+}
+
+function pressureAt(depth: number, gravity: number): number {
   let p = depth;
   for (let step = 0; step < 5; step++) {
     const q = p / PRESSURE_UNIT;
@@ -63,5 +66,6 @@ export function pressureFromDepth(depth: number, lat: number): number {
 /** Column twin of {@link pressureFromDepth}: fills `out`. */
 export function pressureFromDepthColumn(depth: Float64Array, lat: number, out: Float64Array): void {
   requireRows(out, depth);
-  for (let i = 0; i < out.length; i++) out[i] = pressureFromDepth(depth[i]!, lat);
+  const gravity = surfaceGravity(lat);
+  for (let i = 0; i < out.length; i++) out[i] = pressureAt(depth[i]!, gravity);
 }

@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from .reading import casts, code_of, numbers, opened
+from .reading import casts, code_of, layer_bounds, numbers, opened
 
 MEANS = {"pressure": 2e-5, "temperature": 5e-6, "conductivity": 1e-6, "salinity": 2e-5, "density": 3e-4, "sound_speed": 4e-4}
 
@@ -19,7 +19,7 @@ def layers(binned, full, tally):
         rows_of = {cast: rows for cast, rows, _, _ in casts(f)}
         down = code_of(f, "segment", "down")
         column = {name: numbers(f, name) for name in [*MEANS, "depth", "segment", *(f"{name}_qc" for name in MEANS)]}
-        bounds = numbers(b, "depth_bounds")
+        bounds = layer_bounds(b)
         for cast, layers_of, _, _ in casts(b):
             where = f"{binned.name}, {cast}"
             if not tally.check(cast in rows_of, where, "the full file has no such cast"):

@@ -8,7 +8,7 @@ import re
 
 import numpy as np
 
-from .reading import numbers, opened, texts
+from .reading import arrangement, numbers, opened, texts
 
 EPOCH = datetime.datetime(1970, 1, 1, tzinfo=datetime.timezone.utc)
 
@@ -57,7 +57,7 @@ def wanted_of(dataset, name, rows, met):
         met.add(name)
         return spread(dataset, name, rows)
     if name == "row":
-        counts = numbers(dataset, "row_size").astype(int) if "row_size" in dataset.variables else [rows]
+        _, _, counts = arrangement(dataset)
         counted = [float(k + 1) for count in counts for k in range(count)]
         return counted if len(counted) == rows else None
     if name == "time_utc":
@@ -72,19 +72,14 @@ def wanted_of(dataset, name, rows, met):
 def spread(dataset, name, rows):
     """Values of a variable, one per row of the table: values per cast are repeated over the cast's rows."""
     variable = dataset.variables[name]
-    if variable.dtype.kind == "S":
-        values, shape = texts(dataset, name), variable.shape[:-1]
-    else:
-        values, shape = numbers(dataset, name), variable.shape
+    values = texts(dataset, name) if variable.dtype.kind == "S" else numbers(dataset, name)
     values = np.atleast_1d(np.array(values, dtype=object))
-    if shape == (rows,):
-        return values
-    if shape == () or len(values) == 1:
-        return np.repeat(values, rows)
-    if "row_size" in dataset.variables and len(values) == len(dataset.dimensions["profile"]):
-        repeated = np.repeat(values, numbers(dataset, "row_size").astype(int))
-        return repeated if len(repeated) == rows else None
-    return None
+    _, element, counts = arrangement(dataset)
+    if element in variable.dimensions:
+        return values if values.shape == (rows,) else None
+    if sum(counts) == rows and len(values) == len(counts):
+        return np.repeat(values, counts)
+    return np.repeat(values, rows) if len(values) == 1 else None
 
 
 def same(cell, want, missing):

@@ -16,7 +16,7 @@ import numpy as np
 from . import Tally
 from .layers import layers
 from .opening import opens, units_are_known
-from .reading import casts, numbers
+from .reading import casts, layer_bounds, numbers
 from .recomputing import recompute
 from .structure import REFERENCES, structure
 from .tables import same
@@ -80,6 +80,23 @@ class CrossChecks(unittest.TestCase):
         with netCDF4.Dataset(binned, "a") as dataset:
             dataset["temperature_count"][3] = 99
         self.assertIn("has 99 rows", self.failures(layers, binned, self.full))
+
+    def test_rows_of_padded_arrays_are_those_of_the_ragged_one(self):
+        ragged, padded = self.made("binned.cdl", "ragged_binned.nc"), self.made("binned_incomplete.cdl", "padded_binned.nc")
+        self.assertEqual(self.failures(structure, padded), "")
+        with netCDF4.Dataset(ragged) as a, netCDF4.Dataset(padded) as b:
+            self.assertEqual(casts(a), casts(b))
+            for name in ("depth", "salinity", "salinity_qc", "temperature_count", "temperature_sd"):
+                np.testing.assert_array_equal(numbers(a, name), numbers(b, name), name)
+            np.testing.assert_array_equal(layer_bounds(a), layer_bounds(b))
+
+    def test_a_row_lost_in_padding_is_found(self):
+        ragged, padded = self.made("binned.cdl", "ragged_binned.nc"), self.made("binned_incomplete.cdl", "padded_binned.nc")
+        with netCDF4.Dataset(padded, "a") as dataset:
+            for name in [name for name in dataset.variables if name.endswith("_qc")]:
+                dataset[name][0, 4] = np.ma.masked
+        with netCDF4.Dataset(ragged) as a, netCDF4.Dataset(padded) as b:
+            self.assertNotEqual(casts(a), casts(b))
 
     def test_a_file_that_is_not_netcdf_is_found(self):
         path = self.folder / "survey_full.nc"

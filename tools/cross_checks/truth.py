@@ -12,7 +12,7 @@ import json
 import gsw
 import numpy as np
 
-from .reading import casts, code_of, numbers, opened
+from .reading import casts, code_of, layer_bounds, numbers, opened
 
 RECORDED = [*("pressure", "temperature", "conductivity", "depth", "segment"), *(f"{name}_qc" for name in ("pressure", "temperature", "conductivity"))]
 HEIGHT = {"offset": 0.02, "deepest": 0.15, "late": 0.3}
@@ -25,19 +25,22 @@ def truth(folder, truths, tally):
     tally.check(set(done) == set(known), record.name, f"casts {sorted(done)}, simulated {sorted(known)}")
     for cast in sorted(set(done) & set(known)):
         segments_and_pressure(done[cast], known[cast], cast, tally)
-    (full,) = folder.glob("*_full.nc")
-    with opened(full) as dataset:
-        recorded = {}
-        for cast, rows, lat, lon in casts(dataset):
-            if cast in known:
-                recorded[cast] = {name: numbers(dataset, name)[rows] for name in RECORDED}
-                rows_of(dataset, recorded[cast], lat, lon, known[cast], cast, tally)
-    (binned,) = folder.glob("*_binned.nc")
-    with opened(binned) as dataset:
-        for cast, rows, _, _ in casts(dataset):
-            if cast in known:
-                layers_of(dataset, rows, recorded[cast], known[cast], cast, tally)
-    for path in sorted(folder.glob("*_series_*.nc")):
+    recorded = {}
+    for full in sorted(folder.glob("*_full.nc")):
+        with opened(full) as dataset:
+            for cast, rows, lat, lon in casts(dataset):
+                if cast in known:
+                    recorded[cast] = {name: numbers(dataset, name)[rows] for name in RECORDED}
+                    rows_of(dataset, recorded[cast], lat, lon, known[cast], cast, tally)
+    averaged = set()
+    for binned in sorted(folder.glob("*_binned.nc")):
+        with opened(binned) as dataset:
+            for cast, rows, _, _ in casts(dataset):
+                if cast in known:
+                    averaged.add(cast)
+                    layers_of(dataset, rows, recorded[cast], known[cast], cast, tally)
+    tally.check(bool(averaged) and averaged == set(recorded), record.name, f"casts in full files {sorted(recorded)}, in binned files {sorted(averaged)}")
+    for path in sorted(folder.glob("*_series*.nc")):
         with opened(path) as dataset:
             ((cast, rows, _, _),) = casts(dataset)
             if cast in known:
@@ -93,7 +96,7 @@ def series_of(dataset, known, cast, tally):
 
 
 def layers_of(dataset, layers, rows, known, cast, tally):
-    bounds = numbers(dataset, "depth_bounds")[layers]
+    bounds = layer_bounds(dataset)[layers]
     if not tally.check(len(bounds) > 0, cast, "no layers"):
         return
     width = round(float(np.median(bounds[:, 1] - bounds[:, 0])), 3)

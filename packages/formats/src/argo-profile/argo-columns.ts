@@ -165,7 +165,7 @@ async function choose(
       from.find(
         "all-rejected",
         `profile ${plan.index + 1} is ${MODES[mode]}, and all adjusted values of ${parameter} are missing although there are raw ones`,
-        "The data centre has rejected them; the raw values stand in the original.",
+        "Adjusted values are missing where the data centre took them out; the raw ones stand in the original.",
         variable.name,
         plan.index,
       );

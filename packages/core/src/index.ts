@@ -39,6 +39,7 @@ export { aggregate } from "./quality/aggregate.ts";
 export * from "./quality/attenuated-signal.ts";
 export { type ChosenTests, noChosenTests } from "./quality/chosen-tests.ts";
 export * from "./quality/climatology.ts";
+export { decidedBy } from "./quality/decided-by.ts";
 export { densityInversion, potentialDensity } from "./quality/density-inversion.ts";
 export * from "./quality/density-inversion-layers.ts";
 export * from "./quality/digit-rollover.ts";

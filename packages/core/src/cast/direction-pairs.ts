@@ -18,8 +18,10 @@ export interface LayerPair {
 
 /** Layer means of both ways, paired by pressure. */
 export function directionPairs(cast: Cast, width: number): readonly LayerPair[] {
+  const needed = ["pressure", "temperature", "salinity", "conductivity"];
+  const columns = new Map([...cast.columns].filter(([name]) => needed.includes(name)));
   const [down, up] = (["down", "up"] as const).map((direction) =>
-    layerMeans(cast, { width, coordinate: "pressure", direction }),
+    layerMeans({ ...cast, columns }, { width, coordinate: "pressure", direction }),
   );
   const means = (layers: typeof down, name: string) => layers?.columns.get(name)?.mean;
   const [Td, Sd, Cd] = ["temperature", "salinity", "conductivity"].map((name) => means(down, name));

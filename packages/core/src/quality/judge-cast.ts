@@ -96,11 +96,19 @@ export function judgeCast(cast: Cast, parameters: JudgeParameters): Cast {
     set("conductivity", "stuck", stood);
   }
   const worst = preset.name === "ocean" ? 4 : 3;
+  const coordinate = judging.pressure(tested.get("pressure"));
   for (const name of quantities) {
     const column = tested.get(name);
     if (column === undefined) continue;
-    const p = judging.pressure(tested.get("pressure"));
-    for (const [test, result] of judgeChosen(name, column, tested, p, runs, parameters.chosen, worst))
+    for (const [test, result] of judgeChosen(
+      name,
+      column,
+      tested,
+      coordinate,
+      runs,
+      parameters.chosen,
+      worst,
+    ))
       set(name, test, result);
   }
   set("temperature", "freezing_point", judging.freezing(tested, preset.freezingTolerance.value));

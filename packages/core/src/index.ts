@@ -74,15 +74,18 @@ export * from "./quality/stuck-value.ts";
 export * from "./seawater/absolute-salinity.ts";
 export { anomalyRatio, anomalyRatioRange, hasAnomalyRatio } from "./seawater/anomaly-ratio.ts";
 export * from "./seawater/buoyancy-frequency.ts";
+export * from "./seawater/composition-term.ts";
 export * from "./seawater/conductivity-from-salinity.ts";
 export * from "./seawater/conservative-temperature.ts";
 export * from "./seawater/density.ts";
 export * from "./seawater/density-eos80.ts";
 export * from "./seawater/depth.ts";
 export * from "./seawater/depth-from-density.ts";
+export * from "./seawater/depth-uncertainty.ts";
 export * from "./seawater/depth-unesco.ts";
 export * from "./seawater/freezing-temperature.ts";
 export * from "./seawater/haline-contraction.ts";
+export * from "./seawater/oxygen-solubility.ts";
 export {
   potentialTemperature0,
   potentialTemperature0Column,
@@ -95,6 +98,7 @@ export * from "./seawater/sound-speed-chen-millero.ts";
 export * from "./seawater/sound-speed-del-grosso.ts";
 export * from "./seawater/specific-conductance.ts";
 export * from "./seawater/spiciness.ts";
+export * from "./seawater/standard-uncertainty.ts";
 export * from "./seawater/temperature-scale.ts";
 export * from "./seawater/thermal-expansion.ts";
 export type { ValidityRange } from "./seawater/validity-range.ts";

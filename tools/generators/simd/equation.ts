@@ -88,7 +88,9 @@ export function graphOf(name: string, sources: readonly string[]): Node {
       if (tokens[at] === "(") return call(token, list()) ?? new Map();
       if (tokens[at] === "[") {
         take("[");
-        const element = (scope.get(token) as Map<number, Node>).get(Number(tokens[at++]));
+        const array = scope.get(token) ?? arrays.get(token);
+        const element = array instanceof Map ? array.get(Number(tokens[at])) : undefined;
+        at++;
         take("]");
         take("!");
         if (element === undefined) throw new Error(`${name}: an element of ${token} was not filled`);

@@ -31,7 +31,7 @@ FIXED = {
 GROWING = {"coordinates", "ancillary_variables", "flag_meanings", "keywords_vocabulary"}
 # attributes that stand only where there is something to say
 OPTIONAL = {"comment", "calibration_date", "actual_range", "accuracy", "precision", "make_model", "serial_number"}
-EXTRA = re.compile(r"^(sample_number|sample_number_qc|position_qc|time_qc|station|remarks|end_(time|latitude|longitude)|(start|end)_satellites|pressure_offset|source_file|.*_uncertainty|.*_source_flag|.*_received|.*_layer_sd)$")
+EXTRA = re.compile(r"^(sample_number|sample_number_qc|position_qc|time_qc|station|remarks|end_(time|latitude|longitude)|(start|end)_satellites|pressure_offset|source_file|.*_uncertainty|.*_source_flag|.*_received(_qc|_count|_sd)?|.*_layer_sd)$")
 TEXT_LENGTHS = re.compile(r"_length$")
 
 

@@ -25,6 +25,7 @@ export interface ProcessingRecipe {
   reversals?: PressureReversals;
   smoothing?: Smoothing;
   comparison?: ComparisonOfDowncastAndUpcast;
+  series?: SignsOfASeries;
   quality?: QualityTests;
   depth?: Depth;
   layers?: LayerMeans;
@@ -353,6 +354,19 @@ export interface ComparisonOfDowncastAndUpcast {
    * Up to this the conductivities of both ways agree.
    */
   agreement?: number;
+}
+/**
+ * What a series at a fixed depth tells of itself.
+ */
+export interface SignsOfASeries {
+  /**
+   * Out of water: conductivity below this part of its median during the stay.
+   */
+  waterPart?: number;
+  /**
+   * Trend of pressure over the stay, tides averaged out, that is worth a warning.
+   */
+  largestDrift?: number;
 }
 /**
  * What the sheet of an instrument tells the quality tests.

@@ -32,6 +32,7 @@ export {
 export { median, pressureNoise, quantile, robustSd } from "./cast/robust.ts";
 export { type RowTimes, rowTimes } from "./cast/row-times.ts";
 export { type CastStyle, deepestOf, segment, styleOf } from "./cast/segmentation.ts";
+export * from "./cast/series-signs.ts";
 export { type SmoothingParameters, smoothColumns } from "./cast/smooth-columns.ts";
 export { type DespikeParameters, flagSpikes, type SpikeHeights } from "./cast/spikes.ts";
 export * from "./problem.ts";

@@ -18,6 +18,7 @@ import {
   pressureNoise,
   type SpikeHeights,
   segment,
+  seriesSigns,
   skipped,
   smoothColumns,
   spikeReturnShared,
@@ -53,6 +54,7 @@ export function processCast(cast: Cast, settings: RecipeSettings): Cast {
   result = levels
     ? withStep(result, skipped("despiking", "levels already averaged, or rows without times"))
     : flagSpikes(result, ["temperature", "conductivity"], despiking);
+  result = seriesSigns(result, settings.series);
   result = matchResponse(result, settings.response);
   result = correctCellInertia(result, settings.cell);
   result =

@@ -16,8 +16,10 @@ import {
   responseDefaults,
   reversalDefaults,
   type SegmentationParameters,
+  type SeriesParameters,
   type SmoothingParameters,
   segmentationDefaults,
+  seriesDefaults,
 } from "@wherry/core";
 
 /** A reading of the instrument's clock and the true time, ISO 8601 in UTC. */
@@ -52,6 +54,7 @@ export interface RecipeSettings {
   readonly reversals: ReversalParameters;
   readonly smoothing: SmoothingParameters;
   readonly comparison: ComparisonParameters;
+  readonly series: SeriesParameters;
   readonly quality: OwnLimits & {
     /** Ranges by the data sheet instead of the preset's; house units. */
     readonly sensorRanges: Partial<Readonly<Record<JudgedQuantity, readonly [number, number]>>>;
@@ -79,6 +82,7 @@ export const defaultSettings: RecipeSettings = {
   reversals: reversalDefaults,
   smoothing: { window: null },
   comparison: comparisonDefaults,
+  series: seriesDefaults,
   quality: {
     sensorRanges: {},
     ratedPressure: null,

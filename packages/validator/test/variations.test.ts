@@ -29,7 +29,7 @@ describe("what the standards allow stays without error and warning", () => {
     ["full", '"degrees_east"', '"degreesE"'],
     ["full", '"degree_C"', '"Celsius"'],
     ["full", '"degree_C"', '"°C"'],
-    ["full", '"S m-1"', '"mS/cm"'],
+    ["full", '"S m-1"', '"siemens/meter"'],
     ["full", '"S m-1"', '"S.m^-1"'],
     ["full", '"kg m-3"', '"g/l"'],
     ["full", '"m s-1"', '"meters per second"'],

@@ -25,7 +25,12 @@ test("the document keeps to its schema, with findings, without and for a file th
   expect(document).toMatchObject({
     version: 1,
     files: [
-      { path: "a/cast.nc", format: "netCDF classic", edition: "1.8", ruleSets: ["cf", "acdd", "ctd", "us-template"] },
+      {
+        path: "a/cast.nc",
+        format: "netCDF classic",
+        edition: "1.8",
+        ruleSets: ["cf", "acdd", "physics", "ctd", "us-template"],
+      },
       { path: "b.nc", format: null, edition: null, counts: { error: 1 } },
     ],
     skipped: ["notes.txt"],

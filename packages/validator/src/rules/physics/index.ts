@@ -1,0 +1,9 @@
+import type { Rule } from "../../engine/rule.ts";
+import { density } from "./density.ts";
+import { pressureDepth } from "./pressure-depth.ts";
+import { range } from "./range.ts";
+import { salinity } from "./salinity.ts";
+import { soundSpeed } from "./sound-speed.ts";
+
+/** Rules about the water itself, in the order in which they are run and listed. */
+export const physicsRules: readonly Rule[] = [density, pressureDepth, range, salinity, soundSpeed];

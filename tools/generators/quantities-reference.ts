@@ -82,7 +82,7 @@ export async function generateQuantitiesReference(root: string): Promise<string[
 
 Made by tools/generate.ts from packages/core/src/seawater; change those files, not this one.
 
-Everything that \`@wherry/core\` computes of sea water. Conductivity is in mS cm-1, temperature in degree Celsius on ITS-90, pressure is sea pressure in dbar, positions are in decimal degrees, depth is in metres downwards. Functions compute beyond the range too; who stores such a number says so. They give NaN only where the mathematics fails. Each function of numbers has a twin, its name with \`Column\` behind, that fills a given column.
+Everything that \`@wherry/core\` computes of sea water. Conductivity is in mS cm-1, temperature in degree Celsius on ITS-90, pressure is sea pressure in dbar, positions are in decimal degrees, depth is in metres downwards. Functions compute beyond the range too; who stores such a number says so. They give NaN only where the mathematics fails. An equation has a twin, its name with \`Column\` behind, that fills a given column.
 
 Sound speed and depth are not for navigation or diving decisions; the local authority and licensed practice decide.
 

@@ -355,6 +355,16 @@ const rows: readonly Row[] = [
     ratio("depth", ({ p, lat }, u) => core.depthUncertainty(p, lat, u.p)),
     DERIVATIVES,
   ],
+  ["densityCompositionTerm", "composition-term", "", "kg m-3", { SP: [0, 42] }, null, "our own choice"],
+  [
+    "absoluteSalinityCompositionTerm",
+    "composition-term",
+    "",
+    "g kg-1",
+    { SP: [0, 42] },
+    null,
+    "our own choice",
+  ],
 ];
 
 export const quantities: readonly Quantity[] = rows.map(

@@ -1,6 +1,7 @@
 export { readArgoProfile, recogniseArgoProfile } from "./argo-profile/read-argo-profile.ts";
 export type { Answered, AskedMatter, AskedTopic, Asking, ReadContext, Recognition } from "./asking.ts";
 export { type CfDsgContext, readCfDsg } from "./cf-dsg/read-cf-dsg.ts";
+export { metadataName, readCsvw } from "./csvw/read-csvw.ts";
 export { readNetcdfCasts } from "./read-netcdf-casts.ts";
 export { readTesacBathy, recogniseTesacBathy } from "./tesac-bathy/read-tesac-bathy.ts";
 export * from "./understood.ts";

@@ -36,6 +36,8 @@ export interface Netcdf4Plan {
 /** Put before the name of a variable that has the name of a dimension but isn't its coordinate variable. */
 const NOT_A_COORDINATE = "_nc4_non_coord_";
 const CHUNK = 1 << 20;
+/** Bytes below which the index of a packed variable is larger than what packing saves. */
+const WORTH_PACKING = 1 << 13;
 /** So that a variable that begins empty doesn't grow by chunks of a few bytes. */
 const SMALLEST_CHUNK = 1 << 12;
 
@@ -87,15 +89,15 @@ function layoutOf(
   deflate: number,
 ): Hdf5Layout {
   const growing = names.map((name) => dimensions.get(name)?.unlimited ?? false);
-  // texts are kept apart from their places, which are not worth packing
-  const packs = deflate > 0 && type !== "string" && shape.length > 0 && sizeOf(shape) > 0;
-  const inChunks = growing.includes(true) || packs;
   const bytes = bytesPerValue(type) || 16;
+  // texts are kept apart from their places, which are not worth packing
+  const packs = deflate > 0 && type !== "string" && sizeOf(shape) * bytes >= WORTH_PACKING;
+  const inChunks = growing.includes(true) || packs;
   return {
     shape,
     growing,
     chunks: inChunks ? chunksOf(shape, growing, bytes) : null,
-    deflate: packs || (inChunks && type !== "string") ? deflate : 0,
+    deflate: inChunks && type !== "string" ? deflate : 0,
   };
 }
 

@@ -11,7 +11,7 @@ import { Hdf5Writer } from "./hdf5-writer.ts";
 import { type Netcdf4Plan, type PlannedDataset, type PlannedDimension, planNetcdf4 } from "./plan-netcdf4.ts";
 
 export interface Netcdf4Options {
-  /** 1 (fast) to 9 (small); 0, which is the default, leaves values unpacked. */
+  /** 1 (fast) to 9 (small) for variables of 8 KiB and more; 0, which is the default, leaves values unpacked. */
   readonly deflate?: number;
   /**
    * "classic" marks the file as one that holds only what classic files can hold, and refuses what they can't.

@@ -29,7 +29,7 @@ test("the document keeps to its schema, with findings, without and for a file th
         path: "a/cast.nc",
         format: "netCDF classic",
         edition: "1.8",
-        ruleSets: ["cf", "acdd", "physics", "ctd", "us-template"],
+        ruleSets: ["cf", "acdd", "flags", "physics", "ctd", "us-template"],
       },
       { path: "b.nc", format: null, edition: null, counts: { error: 1 } },
     ],

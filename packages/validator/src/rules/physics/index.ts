@@ -1,9 +1,23 @@
 import type { Rule } from "../../engine/rule.ts";
 import { density } from "./density.ts";
+import { densityInversion } from "./density-inversion.ts";
+import { positions } from "./positions.ts";
 import { pressureDepth } from "./pressure-depth.ts";
 import { range } from "./range.ts";
 import { salinity } from "./salinity.ts";
 import { soundSpeed } from "./sound-speed.ts";
+import { times } from "./times.ts";
+import { travel } from "./travel.ts";
 
 /** Rules about the water itself, in the order in which they are run and listed. */
-export const physicsRules: readonly Rule[] = [density, pressureDepth, range, salinity, soundSpeed];
+export const physicsRules: readonly Rule[] = [
+  density,
+  densityInversion,
+  positions,
+  pressureDepth,
+  range,
+  salinity,
+  soundSpeed,
+  times,
+  travel,
+];

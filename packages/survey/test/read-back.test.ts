@@ -33,10 +33,15 @@ async function castsOfDemo(): Promise<readonly Cast[]> {
 }
 
 describe("what was written is read back", () => {
-  test("the demo's products hold the numbers of its casts", () =>
+  test.each([
+    { target: "general", format: "classic", perCast: false },
+    { target: "us-template", format: "netcdf4", perCast: false },
+    { target: "ctd-guide", format: "netcdf4", perCast: true },
+    { target: "us-template", format: "classic", perCast: true },
+  ] as const)("the demo's products hold the numbers of its casts: $target, $format, $perCast", (way) =>
     inTemporaryFolder(async (folder) => {
       const out = join(folder, "out");
-      const options = { sheet: sheetPath, out, products: ["full", "series"] as const, perCast: false };
+      const options = { ...way, sheet: sheetPath, out, products: ["full", "series"] as const };
       const done = await convert([demo], { ...options, force: false, version: "0" });
       expect(done.ok).toBe(true);
       const { files, problems } = await look([out]);
@@ -48,7 +53,8 @@ describe("what was written is read back", () => {
       expect(written.length).toBeGreaterThanOrEqual(15);
       expect([...read.keys()].sort()).toEqual(written.map(({ id }) => id).sort());
       for (const cast of written) sameNumbers(read.get(cast.id)!, cast);
-    }));
+    }),
+  );
 });
 
 function sameNumbers(read: Cast, written: Cast) {

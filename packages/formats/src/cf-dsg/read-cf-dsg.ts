@@ -103,7 +103,7 @@ async function readCasts(dataset: Dataset, feature: StatedFeature, layout: Layou
   const positions = await readPositions(from);
   const fixedDepths = type === "timeSeries" ? await readFixedDepths(from) : null;
   const pressureOffsets = await readPressureOffsets(from);
-  const ids = type === "timeSeries" ? await from.ids("timeseries_id") : await idsOfProfiles(dataset, from);
+  const ids = await idsOfCasts(dataset, from, type === "timeSeries" ? "timeseries_id" : "profile_id");
   const owners =
     type === "timeSeriesProfile"
       ? await from.ids("timeseries_id")
@@ -154,9 +154,13 @@ async function readCasts(dataset: Dataset, feature: StatedFeature, layout: Layou
   };
 }
 
-/** Ids of profiles: where they are mere numbers, a label among the coordinates says more. */
-async function idsOfProfiles(dataset: Dataset, from: CastValues): Promise<readonly (string | null)[] | null> {
-  const ids = await from.ids("profile_id");
+/** Ids of profiles or series: where they are mere numbers, a label among the coordinates says more. */
+async function idsOfCasts(
+  dataset: Dataset,
+  from: CastValues,
+  role: "profile_id" | "timeseries_id",
+): Promise<readonly (string | null)[] | null> {
+  const ids = await from.ids(role);
   if (!ids || ids.some((id) => id !== null && !/^\d+$/.test(id))) return ids;
   const named = new Set(
     [...dataset.variables.values()].flatMap(({ attributes }) => wordsOf(attributes, "coordinates")),
@@ -168,7 +172,7 @@ async function idsOfProfiles(dataset: Dataset, from: CastValues): Promise<readon
   if (!label || second) return ids;
   const texts = await from.texts(label);
   if (!texts || texts.some((text) => text === null)) return ids;
-  from.say("id", "implied", `variable ${label.name} labels each profile among its coordinates`, label);
+  from.say("id", "implied", `variable ${label.name} labels each cast among its coordinates`, label);
   return texts;
 }
 

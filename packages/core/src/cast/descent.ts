@@ -36,7 +36,7 @@ export const segmentationDefaults: SegmentationParameters = {
   bottomBand: 0.4,
   startSeconds: 3,
   startPart: 0.35,
-  swellPart: 0.7,
+  swellPart: 0.5,
   stopPart: 0.2,
   deepSoakSeconds: 20,
   soakPart: 0.1,

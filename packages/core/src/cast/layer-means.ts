@@ -158,7 +158,7 @@ function averaged(column: Column, rows: Int32Array, layerOf: Int32Array, layers:
   const count = new Int32Array(layers);
   const good = new Int32Array(layers);
   const doubted = new Int32Array(layers);
-  const doubts = layerTests.flatMap((test) => column.tests.get(test) ?? []);
+  const doubts = doubtedRows(column);
   for (let r = 0; r < rows.length; r++) {
     const k = rows[r]!;
     const layer = layerOf[r]!;
@@ -166,7 +166,7 @@ function averaged(column: Column, rows: Int32Array, layerOf: Int32Array, layers:
     mean[layer]! += values[k]!;
     count[layer]! += 1;
     if (flags[k] === Flag.good) good[layer]! += 1;
-    if (doubts.some((result) => result[k] === Flag.questionable)) doubted[layer]! += 1;
+    if (doubts !== null && doubts[k] === 1) doubted[layer]! += 1;
   }
   for (let layer = 0; layer < layers; layer++) mean[layer]! /= count[layer]!;
   for (let r = 0; r < rows.length; r++) {
@@ -184,4 +184,14 @@ function averaged(column: Column, rows: Int32Array, layerOf: Int32Array, layers:
     return 2 * good[layer]! >= n ? Flag.good : Flag.notEvaluated;
   });
   return { name, mean, sd, count, flags: layerFlags };
+}
+
+/** 1 for rows that a layer test doubts; null where none ran. */
+function doubtedRows({ tests, values }: Column): Uint8Array | null {
+  const results = layerTests.flatMap((test) => tests.get(test) ?? []);
+  if (results.length === 0) return null;
+  const doubted = new Uint8Array(values.length);
+  for (const result of results)
+    for (let k = 0; k < doubted.length; k++) if (result[k] === Flag.questionable) doubted[k] = 1;
+  return doubted;
 }

@@ -13,14 +13,15 @@ export function printedResolution({ source, units, values }: Column): number {
   const factor = unitFactor(source.units, units);
   const step = 10 ** -source.decimals;
   if (factor > 0) return factor * step;
-  const known = values.filter((value) => !Number.isNaN(value));
+  const known = (value: number) => !Number.isNaN(value);
   // equal ends (conductivity in air) tell nothing about the unit
-  const slope = (known.at(-1)! - known[0]!) / (source.last - source.first);
+  const slope =
+    ((values.findLast(known) ?? Number.NaN) - (values.find(known) ?? Number.NaN)) /
+    (source.last - source.first);
   if (Number.isFinite(slope) && slope !== 0) return Math.abs(slope) * step;
-  const largest = known.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
-  const bound = largest * 10 ** -source.significantDigits;
-  // zeros have no significant digits to go by
-  return source.first === 0 ? Math.min(step, bound) : bound;
+  let largest = 0;
+  for (let k = 0; k < values.length; k++) if (Math.abs(values[k]!) > largest) largest = Math.abs(values[k]!);
+  return Math.min(step, largest * 10 ** -source.significantDigits);
 }
 
 /** How many house units one unit of the source is; NaN if that cannot be told. */

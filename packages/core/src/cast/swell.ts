@@ -45,7 +45,8 @@ export function findSwell(w: Float64Array, seconds: Float64Array, from: number, 
   }
   const period = median(Float64Array.from(gaps));
   if (gaps.length < 3 || !(period >= PERIODS[0] && period <= PERIODS[1])) return null;
-  return { period, speed: spread * Math.SQRT2 };
+  // the robust spread of a sine is 1.05 times its amplitude
+  return { period, speed: spread };
 }
 
 /**

@@ -26,7 +26,8 @@ export function aggregate(
   for (const result of tests.values())
     for (let k = 0; k < rows; k++) {
       const flag = result[k]!;
-      if ((flag === Flag.questionable || flag === Flag.bad) && flag > flags[k]!) flags[k] = flag;
+      // 3 or 4, and worse than what stands
+      if (flag > flags[k]! && flag <= Flag.bad && flag >= Flag.questionable) flags[k] = flag;
     }
   for (let k = 0; k < rows; k++) if (Number.isNaN(values[k]!)) flags[k] = Flag.missing;
   return flags;

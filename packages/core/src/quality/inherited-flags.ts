@@ -28,12 +28,14 @@ export function inheritedFlags(values: Float64Array, inputs: readonly Uint8Array
 
 /** 1 for rows of a column that must not go into a layer mean: flag 3, 4 or 9, but for a 3 from layer tests only. */
 export function keptOut(column: Column): Uint8Array {
-  const out = column.flags.map((flag) => (flag >= Flag.questionable ? 1 : 0));
+  const { flags } = column;
+  const out = new Uint8Array(flags.length);
+  for (let k = 0; k < out.length; k++) if (flags[k]! >= Flag.questionable) out[k] = 1;
   const layer = layerTests.flatMap((name) => column.tests.get(name) ?? []);
   if (layer.length === 0) return out;
   const others = [...column.tests].flatMap(([name, result]) => (layerTests.includes(name) ? [] : [result]));
   for (let k = 0; k < out.length; k++) {
-    if (column.flags[k] !== Flag.questionable) continue;
+    if (flags[k] !== Flag.questionable) continue;
     if (!layer.some((result) => result[k] === Flag.questionable)) continue;
     if (!others.some((result) => result[k] === Flag.questionable || result[k] === Flag.bad)) out[k] = 0;
   }

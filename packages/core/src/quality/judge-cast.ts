@@ -171,8 +171,14 @@ function flagAll(
     }
     const required = requiredFor(cast, name, column, preset);
     const condemning = [...column.tests].filter(([test]) => !layerTests.includes(test));
-    passedOn.set(name, aggregate(column.values, new Map(condemning), required));
-    done.set(name, { ...column, flags: aggregate(column.values, column.tests, required) });
+    const flags = aggregate(column.values, column.tests, required);
+    passedOn.set(
+      name,
+      condemning.length === column.tests.size
+        ? flags
+        : aggregate(column.values, new Map(condemning), required),
+    );
+    done.set(name, { ...column, flags });
   };
   for (const name of cast.columns.keys()) flag(name);
   return done;

@@ -35,9 +35,11 @@ async function convert(here: string, files: readonly string[], answers: readonly
 /** Findings of our checks on the products by level. */
 async function levels(here: string): Promise<readonly string[]> {
   const { stdout } = await runWherry(["check", "--json", "result"], { cwd: here });
-  const { files } = JSON.parse(stdout) as { files: { findings: { level: string }[] }[] };
-  expect(files).toHaveLength(4);
-  return files.flatMap(({ findings }) => findings.map(({ level }) => level));
+  const { files } = JSON.parse(stdout) as { files: { path: string; findings: { level: string }[] }[] };
+  // originals that came as netCDF are checked too, and are not ours
+  const ours = files.filter(({ path }) => !path.includes("original"));
+  expect(ours).toHaveLength(4);
+  return ours.flatMap(({ findings }) => findings.map(({ level }) => level));
 }
 
 test("World Ocean Database: a cast without a time waits, and answers let both through", () =>
@@ -114,6 +116,35 @@ test("TESAC: the decade is asked, and the product has the time of launch", () =>
     expect(await levels(here)).not.toContain("error");
   }));
 
+test("our own tables are read by their description, and not converted again", () =>
+  inTemporaryFolder(async (here) => {
+    const file = sample("wod_two_casts.dat");
+    await convert(
+      here,
+      [file],
+      [
+        '{ about: timeRole, where: "*", value: bottom }',
+        '{ about: time, where: "wod_two_casts.dat#9000501", value: "2023-06-15T06:00:00Z" }',
+      ],
+    );
+    const { status, stdout } = await runWherry(["look", "--json", "result/quay_full.csv"], { cwd: here });
+    expect(status).toBe(0);
+    const { files } = JSON.parse(stdout) as {
+      files: { format: string; casts: { id: string; rows: number }[]; questions: unknown[] }[];
+    };
+    expect(files[0]).toMatchObject({ format: "CSV with metadata, profile", questions: [] });
+    expect(files[0]?.casts.map(({ id, rows }) => [id, rows])).toEqual([
+      ["9000500", 15],
+      ["9000501", 18],
+    ]);
+    const again = await runWherry(
+      ["convert", "result/quay_full.csv", "--sheet", "survey.yaml", "--out", "again"],
+      { cwd: here },
+    );
+    expect(again.status).toBe(3);
+    expect(again.stderr).toContain("products are not made from products");
+  }));
+
 describe("real files that nobody here made", () => {
   testWithShared(
     ["samples", "real", "wod", "iquod.dat"],
@@ -146,4 +177,21 @@ describe("real files that nobody here made", () => {
     expect(files[0]?.format).toBe("Argo profile netCDF");
     expect(files[0]?.casts.map(({ id }) => id)).toEqual(["1900857_029", "1900857_029-2"]);
   });
+
+  testWithShared(
+    ["samples", "real", "argo", "D5900865_011.nc"],
+    "an Argo file becomes a product with its adjusted values",
+    (path) =>
+      inTemporaryFolder(async (here) => {
+        const asked = await convert(here, [path], []);
+        expect([asked.status, asked.stdout.includes("timeRole")]).toEqual([2, true]);
+        const { status } = await convert(here, [path], ['{ about: timeRole, where: "*", value: end }']);
+        expect(status).toBe(0);
+        const rows = table(join(here, "result", "quay_full.csv"));
+        expect(rows).toHaveLength(71);
+        // PRES_ADJUSTED as the reference netCDF library reads it: 9.7 and 20 dbar; the raw values are 10.2 and 20.5
+        expect([rows[0]!("pressure"), rows[1]!("pressure")]).toEqual(["9.7", "20"]);
+        expect(await levels(here)).not.toContain("error");
+      }),
+  );
 });

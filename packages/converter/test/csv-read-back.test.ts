@@ -120,7 +120,7 @@ describe("tables and descriptions that do not agree", async () => {
     expect(await findings(csv, "renamed.csv")).toEqual([["csvw/url", undefined]]));
 });
 
-test("300 damaged tables and 300 damaged descriptions never throw", async () => {
+test("100 damaged tables and 100 damaged descriptions never throw", async () => {
   const { csv, metadata } = await csvProduct(products.full!, "x.csv");
   let read = 0;
   let told = 0;
@@ -132,8 +132,8 @@ test("300 damaged tables and 300 damaged descriptions never throw", async () => 
         for (const { values } of cast.columns.values()) expect(values).toHaveLength(cast.rows);
     if (result.ok) read++;
   };
-  for (const { bytes } of mutationsOf(bytesOf(csv), 300)) await attempt(bytes, bytesOf(metadata));
-  for (const { bytes } of mutationsOf(bytesOf(metadata), 300)) await attempt(bytesOf(csv), bytes);
-  expect(read).toBeGreaterThan(100);
-  expect(told).toBeGreaterThan(100);
+  for (const { bytes } of mutationsOf(bytesOf(csv), 100)) await attempt(bytes, bytesOf(metadata));
+  for (const { bytes } of mutationsOf(bytesOf(metadata), 100)) await attempt(bytesOf(csv), bytes);
+  expect(read).toBeGreaterThan(30);
+  expect(told).toBeGreaterThan(30);
 });

@@ -1,8 +1,9 @@
 import { dirname, extname, relative, resolve, sep } from "node:path";
 import { fail, type Problem, type Result } from "@wherry/core";
 import type { Answer, UnderstoodFile } from "@wherry/formats";
+import { readDescribedTable } from "./csvw-input.ts";
 import { findFiles } from "./input-files.ts";
-import { lookAtNetcdf, refuseNetcdf } from "./netcdf-input.ts";
+import { lookAtNetcdf, readNetcdfExport } from "./netcdf-input.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import { inOrder, startWorkers, type Workers } from "./workers.ts";
 
@@ -46,7 +47,8 @@ export interface ReadOptions extends RunOptions {
  *
  * @param naming what the casts call their source: the path as given, or, where it goes into products, the path
  *               from the folder that holds all exports of the run
- * @param netcdf whether netCDF files are read; otherwise they are skipped in folders, and a problem where named
+ * @param netcdf whether netCDF files of all kinds, and tables with a description beside them, are read; otherwise the
+ *               former are skipped in folders, and both are a problem where named, but for Argo profiles
  */
 export async function readExports(
   paths: readonly string[],
@@ -66,7 +68,11 @@ export async function readExports(
     onProgress?.(index, wanted.length, path);
     const name = naming === "as given" ? path : relative(home, resolve(path)).split(sep).join("/");
     try {
-      return (await readNetcdf(path, name, netcdf)) ?? (await understand({ path, name, answers }));
+      return (
+        (await (netcdf === "read" ? lookAtNetcdf(path, name) : readNetcdfExport(path, name, answers))) ??
+        (await readDescribedTable(path, name, netcdf)) ??
+        (await understand({ path, name, answers }))
+      );
     } catch (error) {
       if (!isIoError(error)) throw error;
       return fail(problemFromIo(error, path));
@@ -78,17 +84,6 @@ export async function readExports(
     else problems.push(...understood.problems);
   }
   return { exports, skipped, problems };
-}
-
-/** Null if the file is no netCDF. */
-async function readNetcdf(
-  path: string,
-  name: string,
-  netcdf: "read" | "refuse",
-): Promise<Result<UnderstoodFile> | null> {
-  if (netcdf === "read") return lookAtNetcdf(path, name);
-  const refused = await refuseNetcdf(path, name);
-  return refused && fail(refused);
 }
 
 /** The innermost folder that holds all files. */

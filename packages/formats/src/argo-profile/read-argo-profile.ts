@@ -1,11 +1,12 @@
 import { type Cast, type Evidence, type Position, type Result, succeed } from "@wherry/core";
 import type { Dataset } from "@wherry/netcdf";
-import type { Recognition } from "../asking.ts";
+import type { Asking, Recognition } from "../asking.ts";
 import { attributeWords, textOf } from "../cf-dsg/attributes.ts";
 import { MOST_CELLS } from "../cf-dsg/layout.ts";
 import { noCasts } from "../cf-dsg/no-casts.ts";
 import type { CfDsgContext } from "../cf-dsg/read-cf-dsg.ts";
 import { cellsOf } from "../cf-dsg/stored-numbers.ts";
+import { settleTimeRoles } from "../settle-cast.ts";
 import type { UnderstoodFile } from "../understood.ts";
 import { ArgoArrays, columnsOf } from "./argo-columns.ts";
 import { ArgoValues } from "./argo-values.ts";
@@ -26,14 +27,14 @@ export function recogniseArgoProfile(dataset: Dataset): Recognition | null {
  * Casts of an Argo profile file: one for each profile of N_PROF, the primary sampling first.
  *
  * Delayed-mode and adjusted profiles give their adjusted values, real-time ones the raw; flags are kept as they are.
- * The manual does not say whether JULD is the start or the end of a profile, so the role of the time stays unknown.
+ * The manual does not say whether JULD is the start or the end of a profile: that is asked, or the role stays unknown.
  *
  * @returns always a file: where no casts can be made of it, a finding says why. Findings stand again in the warnings.
  * @source  Argo user's manual (doi 10.13155/29825), reference tables 2 and 2a
  */
 export async function readArgoProfile(
   dataset: Dataset,
-  context: CfDsgContext,
+  { asking, ...context }: CfDsgContext & { readonly asking?: Asking },
 ): Promise<Result<UnderstoodFile>> {
   const from = new ArgoValues(dataset, context.path);
   from.findings.push(
@@ -42,7 +43,13 @@ export async function readArgoProfile(
   const cells = [...dataset.variables.values()]
     .filter(({ dimensions }) => dimensions.includes("N_LEVELS"))
     .reduce((sum, variable) => sum + cellsOf(variable), 0);
-  const casts = cells > MOST_CELLS ? null : await readCasts(from, context);
+  const read = cells > MOST_CELLS ? null : await readCasts(from, context);
+  const casts =
+    read && asking
+      ? settleTimeRoles(read, asking, {
+          text: "Is the time of the profiles (JULD) their start, their bottom or their end? The manual does not say.",
+        })
+      : read;
   if (!casts || casts.length === 0)
     from.findings.push(
       noCasts(

@@ -18,6 +18,8 @@ const SURELY = 0.9;
 /** Range of pressure below which nothing is divided, dbar. */
 const LEAST_RANGE = 3;
 const FEWEST_ROWS = 10;
+/** Intervals without a row that are a pause of the record. */
+const PAUSE = 5;
 
 /**
  * The dips of a record that was left running between them: each comes near the surface before the next. A soak
@@ -49,7 +51,9 @@ export function findDips(
   const shallow = Math.min(atMost, Math.max(parameters.shallowPart * range, Math.min(atLeast, range / 2)));
   const dips = runsDeeper(s, least + shallow).filter((run) => isDip(s, times, run, least, range));
   if (dips.length < 2) return whole;
-  const cuts = dips.slice(1).map((next, i) => cutBetween(cast, s, dips[i]!.lastRow + 1, next.firstRow - 1));
+  const cuts = dips
+    .slice(1)
+    .map((next, i) => cutBetween(cast, s, times, dips[i]!.lastRow + 1, next.firstRow - 1));
   return dips.map((_, i) => ({
     firstRow: i === 0 ? 0 : cuts[i - 1]!,
     lastRow: i === dips.length - 1 ? cast.rows - 1 : cuts[i]! - 1,
@@ -88,15 +92,27 @@ function isDip(
   return near < (seconds[lastRow]! - seconds[firstRow]!) / 2;
 }
 
-/** First row of the later dip: the middle of the rows in air between both, else where the package came highest. */
-function cutBetween(cast: Cast, s: Float64Array, from: number, to: number): number {
+/**
+ * First row of the later dip: after a pause of the record, else the middle of the rows in air between both, else where
+ * the package came highest.
+ */
+function cutBetween(
+  cast: Cast,
+  s: Float64Array,
+  { seconds, interval }: RowTimes,
+  from: number,
+  to: number,
+): number {
   const C = valuesOf(cast, "conductivity");
   const usual = C === null ? Number.NaN : median(C);
   const air: number[] = [];
   let top = from;
+  let pause = from;
   for (let k = from; k <= to; k++) {
     if (C !== null && C[k]! < Math.min(0.2, 0.1 * usual)) air.push(k);
     if (s[k]! < s[top]!) top = k;
+    if (seconds[k]! - seconds[k - 1]! > seconds[pause]! - seconds[pause - 1]!) pause = k;
   }
-  return air.length >= 2 ? air[air.length >> 1]! : Math.max(top, 1);
+  if (seconds[pause]! - seconds[pause - 1]! > PAUSE * interval) return pause;
+  return air.length >= 2 ? air[air.length >> 1]! : top;
 }

@@ -200,6 +200,35 @@ describe("scales of old data are asked", () => {
   });
 });
 
+describe("what the pressure counts from", () => {
+  // the first pressure of the second cast, 1.0 dbar at 1 m, with the air above: 11.1 dbar
+  const absolute = changed("5315141002211000", "53151410033111100").replace("C372579", "C372679");
+
+  test("sea pressure agrees with the depth beside it", () => {
+    const said = read(WHOLE).casts[1]?.evidence.filter(({ fact }) => fact === "column:25 pressure");
+    expect(said?.map(({ certainty }) => certainty)).toEqual(["stated", "implied"]);
+  });
+
+  test("anything else is asked", () => {
+    // one digit more moves the rest: a profile with its own lines
+    const [first, second] = [
+      absolute.slice(0, absolute.indexOf("C3726")),
+      absolute.slice(absolute.indexOf("C3726")),
+    ];
+    const stream = second.replaceAll("\n", "").trimEnd();
+    const lines = stream.match(/.{1,80}/g)!.join("\n");
+    const asking = noAnswers();
+    const result = attempt(readWodAscii, bytesOf(`${first}${lines}\n`), "x.dat", asking);
+    expect(result.ok && result.value.findings).toEqual([]);
+    expect(asking.asked.find(({ topic }) => topic === "pressureKind")?.holds).toEqual(["9000501"]);
+    const answered = readOk(readWodAscii, bytesOf(`${first}${lines}\n`), "x.dat", {
+      pressureKind: "absolute",
+    });
+    expect(answered.casts[1]?.columns.get("pressure")?.standardName).toBe("sea_water_pressure");
+    expect(answered.casts[1]?.state.pressureZeroed).toBe(false);
+  });
+});
+
 test("is recognised by its first characters, and other texts are not", () => {
   expect(recogniseWodAscii(bytesOf(WHOLE))?.because).toContain("version C");
   for (const text of ["CTD,20231102\n", "time,depth\n1,2\n", "C12", "123 456 789\n1 2 3\n", ""])

@@ -52,9 +52,24 @@ export class WodText {
 
   /** Lines between two offsets, counted from 1, that lack characters at their end before the second offset. */
   shortLines(from: number, to: number): readonly number[] {
-    return this.#short
-      .filter((line) => line * LINE >= from && (line + 1) * LINE <= to)
-      .map((line) => line + 1);
+    const found: number[] = [];
+    for (let i = this.#firstShort(Math.ceil(from / LINE)); i < this.#short.length; i++) {
+      const line = this.#short[i]!;
+      if ((line + 1) * LINE > to) break;
+      found.push(line + 1);
+    }
+    return found;
+  }
+
+  /** Place of the first short line from a line on: files hold many profiles, and each ends in a short line. */
+  #firstShort(line: number): number {
+    let [low, high] = [0, this.#short.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (this.#short[middle]! < line) low = middle + 1;
+      else high = middle;
+    }
+    return low;
   }
 }
 

@@ -38,7 +38,13 @@ export function castOf(
       "stated",
       `flag of the whole profile: ${profileFlagWords(profileFlag)}`,
     );
-  const columns = columnsOf(profile, { id, year: profile.year, asking, say });
+  const columns = columnsOf(profile, {
+    id,
+    year: profile.year,
+    latitude: start?.latitude ?? 45,
+    asking,
+    say,
+  });
   return {
     id,
     kind: "profile",

@@ -1,4 +1,4 @@
-import { type Column, type Evidence, Flag, temperatureFrom68Column } from "@wherry/core";
+import { type Column, depthFromPressure, type Evidence, Flag, temperatureFrom68Column } from "@wherry/core";
 import { type Asking, oneOfWords } from "../asking.ts";
 import { onPracticalScale } from "../practical-scale.ts";
 import { headerOfCode, quantityOfCode, WOD, WOD_DEPTH } from "./codes.ts";
@@ -10,6 +10,8 @@ interface Wanted {
   readonly id: string;
   /** Year of the cast, which decides on the scales of temperature and salinity. */
   readonly year: number;
+  /** Degrees north, for gravity; 45 if not known. */
+  readonly latitude: number;
   readonly asking: Asking;
   readonly say: Say;
 }
@@ -48,7 +50,7 @@ function settled(
   depth: Column,
   wanted: Wanted,
 ): Column {
-  const { id, asking, say } = wanted;
+  const { asking, say } = wanted;
   const header = headerOfCode(code);
   const quantity = quantityOfCode(code);
   const column = columnOf(cells, header, index, WOD, quantity);
@@ -61,7 +63,7 @@ function settled(
   if (code === 1) return onScale(column, wanted, fact);
   if (code === 2)
     return onPracticalScale(column, wanted, (certainty, because) => say(fact, certainty, because));
-  if (code === 25) return pressureOf(column, depth, id, asking, say, fact);
+  if (code === 25) return pressureOf(column, depth, wanted, fact);
   if (quantity.units === null) {
     const answer = asking.given({ topic: "units", column: header, read: (text) => text || null });
     if (answer) {
@@ -97,15 +99,13 @@ function onScale(column: Column, { id, year, asking, say }: Wanted, fact: string
 function pressureOf(
   column: Column,
   depth: Column,
-  id: string,
-  asking: Asking,
-  say: Say,
+  { id, latitude, asking, say }: Wanted,
   fact: string,
 ): Column {
   const row = column.values.findIndex((value, i) => !Number.isNaN(value) && !Number.isNaN(depth.values[i]!));
   const [p, z] = [column.values[row] ?? Number.NaN, depth.values[row] ?? Number.NaN];
-  // a metre of water is 0.97 to 1.03 dbar anywhere; the atmosphere is about 10 dbar
-  if (Math.abs(p - z) <= 3 + 0.03 * Math.abs(z)) {
+  // fresh water and the standard ocean differ by 3 %; the atmosphere is about 10 m of water
+  if (Math.abs(depthFromPressure(p, latitude) - z) <= Math.min(2 + 0.03 * z, 7)) {
     say(fact, "implied", `sea pressure: ${p} dbar stand beside ${z} m of depth`);
     return column;
   }

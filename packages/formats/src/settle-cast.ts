@@ -4,14 +4,14 @@ import { type Answered, type Asking, oneOfWords } from "./asking.ts";
 /** When a cast started, where its source leaves that open. */
 export function settleTime(
   asking: Asking,
-  cast: { readonly id: string; readonly text: string; readonly line: number; readonly example?: string },
+  cast: { readonly id: string; readonly text: string; readonly line?: number; readonly example?: string },
 ): Answered<number> | null {
   return asking.settle({
     topic: "time",
     cast: cast.id,
     holds: [cast.id],
     text: cast.text,
-    line: cast.line,
+    ...(cast.line === undefined ? {} : { line: cast.line }),
     candidates: [],
     example: cast.example ?? "2024-05-20T09:00:00Z",
     read: readMoment,
@@ -27,14 +27,14 @@ function readMoment(text: string): number | null {
 /** Where a cast was, where its source leaves that open. */
 export function settlePosition(
   asking: Asking,
-  cast: { readonly id: string; readonly text: string; readonly line: number },
+  cast: { readonly id: string; readonly text: string; readonly line?: number },
 ): Answered<{ readonly latitude: number; readonly longitude: number }> | null {
   return asking.settle({
     topic: "position",
     cast: cast.id,
     holds: [cast.id],
     text: cast.text,
-    line: cast.line,
+    ...(cast.line === undefined ? {} : { line: cast.line }),
     candidates: [],
     example: "51.2, -4.3",
     read: readPosition,

@@ -8,7 +8,7 @@ import {
 } from "@wherry/netcdf";
 import { testWithShared } from "@wherry/testkit";
 import { describe, expect, test } from "vitest";
-import { SHA256 } from "../../test/asking-nobody.ts";
+import { noAnswers, SHA256 } from "../../test/asking-nobody.ts";
 import { mutationsOf } from "../../test/damage.ts";
 import { readArgoProfile, recogniseArgoProfile } from "./read-argo-profile.ts";
 
@@ -208,6 +208,31 @@ describe("what is missing or contradictory is told", () => {
   test("fill values of time and position", async () => {
     const [cast] = (await read({ juld: 999999, latitude: FILL })).casts;
     expect([cast?.time, cast?.start]).toEqual([Number.NaN, null]);
+  });
+
+  test("which are asked where there is somebody to ask", async () => {
+    const context = { path: "R9999001_007.nc", sha256: SHA256 };
+    const dataset = floatFile({ juld: 999999, latitude: FILL });
+    const nobody = noAnswers();
+    await readArgoProfile(dataset, { ...context, asking: nobody });
+    const both = ["9999001_007", "9999001_007-2"];
+    expect(nobody.asked.map(({ topic, holds }) => [topic, ...holds])).toEqual(
+      both.flatMap((id) => [
+        ["time", id],
+        ["position", id],
+      ]),
+    );
+    const asking = noAnswers({ time: "2023-06-14T07:12:00Z", position: "51.25, -4.5" });
+    const answered = await readArgoProfile(dataset, { ...context, asking });
+    expect(answered.ok && answered.value.casts[0]).toMatchObject({
+      time: Date.UTC(2023, 5, 14, 7, 12) / 1000,
+      timeRole: "start",
+      start: { latitude: 51.25, longitude: -4.5 },
+    });
+    expect(asking.asked).toEqual([]);
+    const role = noAnswers();
+    await readArgoProfile(floatFile(), { ...context, asking: role });
+    expect(role.asked).toMatchObject([{ topic: "timeRole", holds: both }]);
   });
 
   test.each([

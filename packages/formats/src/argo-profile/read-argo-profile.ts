@@ -6,7 +6,7 @@ import { MOST_CELLS } from "../cf-dsg/layout.ts";
 import { noCasts } from "../cf-dsg/no-casts.ts";
 import type { CfDsgContext } from "../cf-dsg/read-cf-dsg.ts";
 import { cellsOf } from "../cf-dsg/stored-numbers.ts";
-import { settleTimeRoles } from "../settle-cast.ts";
+import { settlePosition, settleTime, settleTimeRoles } from "../settle-cast.ts";
 import type { UnderstoodFile } from "../understood.ts";
 import { ArgoArrays, columnsOf } from "./argo-columns.ts";
 import { ArgoValues } from "./argo-values.ts";
@@ -46,9 +46,13 @@ export async function readArgoProfile(
   const read = cells > MOST_CELLS ? null : await readCasts(from, context);
   const casts =
     read && asking
-      ? settleTimeRoles(read, asking, {
-          text: "Is the time of the profiles (JULD) their start, their bottom or their end? The manual does not say.",
-        })
+      ? settleTimeRoles(
+          read.map((cast) => settleMissing(cast, asking)),
+          asking,
+          {
+            text: "Is the time of the profiles (JULD) their start, their bottom or their end? The manual does not say.",
+          },
+        )
       : read;
   if (!casts || casts.length === 0)
     from.findings.push(
@@ -76,6 +80,28 @@ export async function readArgoProfile(
     },
     from.findings,
   );
+}
+
+/** What the file leaves missing, by answers. */
+function settleMissing(cast: Cast, asking: Asking): Cast {
+  const { id } = cast;
+  const found: Evidence[] = [];
+  const say = (fact: string, because: string) =>
+    found.push({ fact, certainty: "answered", because, where: { file: cast.source.path } });
+  const time = Number.isNaN(cast.time)
+    ? settleTime(asking, { id, text: `The time of profile ${id} (JULD) is missing. When did it start?` })
+    : null;
+  if (time) say("time", time.because);
+  const position = cast.start
+    ? null
+    : settlePosition(asking, { id, text: `The position of profile ${id} is missing. Where was it?` });
+  if (position) say("latitude", position.because);
+  return {
+    ...cast,
+    ...(time ? { time: time.value, timeRole: "start" } : {}),
+    ...(position ? { start: { ...position.value, satellites: null, quality: null } } : {}),
+    evidence: [...cast.evidence, ...found],
+  };
 }
 
 async function readCasts(from: ArgoValues, context: CfDsgContext): Promise<readonly Cast[]> {

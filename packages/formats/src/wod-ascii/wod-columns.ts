@@ -1,4 +1,11 @@
-import { type Column, depthFromPressure, type Evidence, Flag, temperatureFrom68Column } from "@wherry/core";
+import {
+  type Column,
+  depthFromPressure,
+  type Evidence,
+  Flag,
+  parseUnits,
+  temperatureFrom68Column,
+} from "@wherry/core";
 import { type Asking, oneOfWords } from "../asking.ts";
 import { onPracticalScale } from "../practical-scale.ts";
 import { headerOfCode, quantityOfCode, WOD, WOD_DEPTH } from "./codes.ts";
@@ -65,7 +72,11 @@ function settled(
     return onPracticalScale(column, wanted, (certainty, because) => say(fact, certainty, because));
   if (code === 25) return pressureOf(column, depth, wanted, fact);
   if (quantity.units === null) {
-    const answer = asking.given({ topic: "units", column: header, read: (text) => text || null });
+    const answer = asking.given({
+      topic: "units",
+      column: header,
+      read: (text) => (parseUnits(text).ok ? text : null),
+    });
     if (answer) {
       say(fact, "answered", answer.because);
       return { ...column, units: answer.value };

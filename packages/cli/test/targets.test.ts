@@ -68,3 +68,56 @@ test("a target that is not known is refused with those that are", () =>
     expect(run.stderr).toContain("general, ctd-guide, us-template");
     expect(readdirSync(folder)).not.toContain("r");
   }));
+
+test("a document of one's own is a target", () =>
+  inTemporaryFolder(async (folder) => {
+    const document = {
+      version: 1,
+      id: "harbour",
+      title: "What an invented harbour archive asks",
+      document: { name: "Invented harbour archive", edition: "1" },
+      products: {
+        target: "harbour",
+        layouts: { profiles: "multidimensional", profile: "single", series: "single" },
+        attributes: [{ on: "file", name: "harbour_form", value: "padded", layout: "incomplete" }],
+        sheet: [{ key: "survey.program", level: "error" }],
+      },
+      rules: [
+        {
+          id: "form",
+          level: "warning",
+          basis: "clause",
+          clause: "1",
+          title: "The form is named",
+          why: "The archive sorts by it.",
+          remedy: "Set harbour_form.",
+          message: "no form is named",
+          each: "file",
+          must: { properties: { attributes: { required: ["harbour_form"] } } },
+        },
+      ],
+    };
+    const { products: _, ...withoutProducts } = document;
+    lay(folder, {
+      ...FILES,
+      "harbour.json": JSON.stringify(document),
+      "rules-only.json": JSON.stringify(withoutProducts),
+    });
+    const options = ["--sheet", "survey.yaml", "--out", "result", "--products", "full"];
+    const convert = (target: string) =>
+      runWherry(["convert", "q1.csv", "q2.csv", ...options, "--target", target], { cwd: folder });
+    expect(await convert("rules-only.json")).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining("Add products with target and layouts"),
+    });
+    expect(await convert("harbour.json")).toMatchObject({ status: 0 });
+    const check = await runWherry(["check", "result", "--rules", "harbour.json"], { cwd: folder });
+    expect(check.stdout).toContain("no error, no warning, no advice");
+    const sheet = await runWherry(["sheet", "--check", "survey.yaml", "--target", "harbour.json"], {
+      cwd: folder,
+    });
+    expect(sheet).toMatchObject({
+      status: 1,
+      stdout: expect.stringMatching(/^error +Add survey\.program: /m),
+    });
+  }));

@@ -9,14 +9,14 @@ import {
   processingRecord,
   processingText,
   readSheet,
-  targetNamed,
-  targetNames,
+  type Target,
 } from "@wherry/converter";
 import { fail, type Problem, parseIsoTime, type Result, type StandardNameTable, succeed } from "@wherry/core";
 import { holdBack, type OpenQuestion } from "./hold-back.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import { processSurvey } from "./process-survey.ts";
 import { beginResult } from "./result-folder.ts";
+import { chooseTarget } from "./target-file.ts";
 import { type RunOptions, readExports } from "./understand-files.ts";
 import { readVocabulary } from "./vocabulary-file.ts";
 import { startWorkers, type Workers } from "./workers.ts";
@@ -25,15 +25,12 @@ import { type Format, keepOriginals, writeProducts } from "./write-products.ts";
 export const PRODUCTS = ["full", "binned", "series", "csv"] as const;
 export type Product = (typeof PRODUCTS)[number];
 
-/** Names of what a data set can be meant for. */
-export const TARGETS = targetNames;
-
 export interface ConvertOptions extends RunOptions {
   readonly sheet: string;
   readonly out: string;
   readonly products: readonly Product[];
   readonly perCast: boolean;
-  /** One of `TARGETS`; the first if not given. */
+  /** One of `TARGETS` or the path of a document of rules; the first if not given. */
   readonly target?: string;
   /** Classic if not given. */
   readonly format?: Format;
@@ -78,11 +75,19 @@ export async function convert(paths: readonly string[], options: ConvertOptions)
   if (!created.ok) return created;
   const table = await readVocabulary(options.vocabulary);
   if (!table.ok) return table;
+  const target = await chooseTarget(options.target);
+  if (!target.ok) return target;
   const result = await beginResult(options.out, options.force);
   if (!result.ok) return result;
   const workers = await startWorkers(options.jobs ?? 1);
   try {
-    const into = { folder: result.value.building, created: created.value, table: table.value, workers };
+    const into = {
+      folder: result.value.building,
+      created: created.value,
+      table: table.value,
+      target: target.value,
+      workers,
+    };
     const converted = await convertInto(into, paths, sheet.value, options);
     options.signal?.throwIfAborted();
     // With every cast held back there is no result yet, and the answers must find the way free.
@@ -139,11 +144,12 @@ interface Into {
   readonly folder: string;
   readonly created: string;
   readonly table: StandardNameTable;
+  readonly target: Target;
   readonly workers: Workers;
 }
 
 async function convertInto(
-  { folder, created, table, workers }: Into,
+  { folder, created, table, target, workers }: Into,
   paths: readonly string[],
   { text, sheet, warnings }: SheetFile,
   options: ConvertOptions,
@@ -170,7 +176,7 @@ async function convertInto(
         created,
         software,
         standardNames: `CF Standard Name Table v${table.version}`,
-        target: targetNamed(options.target ?? "general"),
+        target,
       },
       products: new Set(options.products.filter((product): product is ProductKind => product !== "csv")),
       perCast: options.perCast,

@@ -6,4 +6,5 @@ export * from "./convert.ts";
 export * from "./look.ts";
 export { type ChosenRules, chooseRules } from "./rule-files.ts";
 export * from "./sheet.ts";
+export { TARGETS } from "./target-file.ts";
 export { FORMATS, type Format } from "./write-products.ts";

@@ -12,7 +12,8 @@ export interface ChosenRules {
 }
 
 /** A word with a slash, a backslash or the ending .json is a path; any other is the name of a set. */
-const isPath = (word: string): boolean => /[\\/]/.test(word) || extname(word).toLowerCase() === ".json";
+export const isPath = (word: string): boolean =>
+  /[\\/]/.test(word) || extname(word).toLowerCase() === ".json";
 
 function unknownSet(name: string): Problem {
   const [near] = nearestNames(name, ruleSetNames, 1);
@@ -43,8 +44,8 @@ function placeInText(text: string, message: string): { line?: number; column?: n
   return { line: before.length, column: (before.at(-1) ?? "").length + 1 };
 }
 
-/** The rules of a document of a person's own. */
-export async function readRuleFile(path: string): Promise<Result<readonly Rule[]>> {
+/** What a document of a person's own holds, as it stands. */
+export async function readDocument(path: string): Promise<Result<unknown>> {
   let text: string;
   try {
     text = (await readFile(path, "utf8")).replace(/^\uFEFF/, "");
@@ -52,9 +53,8 @@ export async function readRuleFile(path: string): Promise<Result<readonly Rule[]
     if (!isIoError(error)) throw error;
     return fail(problemFromIo(error, path));
   }
-  let document: unknown;
   try {
-    document = JSON.parse(text);
+    return succeed(JSON.parse(text) as unknown);
   } catch (error) {
     const message = error instanceof Error ? error.message : "";
     return fail({
@@ -64,7 +64,13 @@ export async function readRuleFile(path: string): Promise<Result<readonly Rule[]
       remedy: "Correct the JSON at this place.",
     });
   }
-  const rules = rulesOfDocument(document, path);
+}
+
+/** The rules of a document of a person's own. */
+export async function readRuleFile(path: string): Promise<Result<readonly Rule[]>> {
+  const document = await readDocument(path);
+  if (!document.ok) return document;
+  const rules = rulesOfDocument(document.value, path);
   if (!rules.ok) return rules;
   const [first] = rules.value;
   if (first !== undefined && ruleSetNames.includes(setOf(first)))

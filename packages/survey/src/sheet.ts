@@ -1,8 +1,9 @@
 import { readFile, rename, rm, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, extname, join } from "node:path";
-import { checkSheet as lacksOf, readSheet, type SheetLack, targetNamed, writeSheet } from "@wherry/converter";
+import { checkSheet as lacksOf, readSheet, type SheetLack, writeSheet } from "@wherry/converter";
 import { fail, formatIsoTime, type Problem, type Result, succeed } from "@wherry/core";
 import { problemFromIo } from "./problem-from-io.ts";
+import { chooseTarget } from "./target-file.ts";
 import { type RunOptions, readExports } from "./understand-files.ts";
 
 export interface SheetOptions extends RunOptions {
@@ -56,12 +57,14 @@ export async function makeSheet(paths: readonly string[], options: SheetOptions)
 /**
  * What a sheet still lacks for a target, most important first.
  *
- * @param target one of `TARGETS`
+ * @param target one of `TARGETS` or the path of a document of rules
  */
 export async function checkSheet(path: string, target: string): Promise<Result<readonly SheetLack[]>> {
+  const chosen = await chooseTarget(target);
+  if (!chosen.ok) return chosen;
   try {
     const sheet = readSheet(await readFile(path, "utf8"), path);
-    return sheet.ok ? succeed(lacksOf(sheet.value, targetNamed(target)), sheet.warnings) : sheet;
+    return sheet.ok ? succeed(lacksOf(sheet.value, chosen.value), sheet.warnings) : sheet;
   } catch (error) {
     return fail(problemFromIo(error, path));
   }

@@ -46,8 +46,10 @@ export function convertCommand({ terminal, version, signal, finish }: Context): 
         .default(PRODUCTS, PRODUCTS.join(",")),
     )
     .option("--per-cast", "one file per cast instead of one per survey")
-    .addOption(
-      new Option("--target <name>", "what the data set is meant for").choices(TARGETS).default("general"),
+    .option(
+      "--target <name>",
+      `what the data set is meant for: ${TARGETS.join(", ")}, or a document of rules`,
+      "general",
     )
     .addOption(
       new Option("--format <kind>", "classic netCDF, or netCDF-4 packed with deflate")
@@ -77,7 +79,7 @@ Exit status: 0 all written; 1 written, with findings; 2 casts held back by open 
           result.problems.forEach(terminal.problem);
           if (signal.aborted) return finish(Exit.interrupted);
           return finish(
-            result.problems.some(({ code }) => /^(sheet|answers|result)\//.test(code))
+            result.problems.some(({ code }) => /^(sheet|answers|result|rules|target)\//.test(code))
               ? Exit.usage
               : Exit.unreadable,
           );

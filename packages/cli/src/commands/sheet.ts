@@ -1,5 +1,5 @@
 import { checkSheet, makeSheet, TARGETS } from "@wherry/survey";
-import { Command, Option } from "commander";
+import { Command } from "commander";
 import type { Context } from "../command.ts";
 import { Exit, type ExitCode } from "../exit.ts";
 import type { Terminal } from "../terminal.ts";
@@ -22,8 +22,10 @@ export function sheetCommand({ terminal, now, signal, finish }: Context): Comman
     .option("-o, --out <file>", "the sheet to write")
     .option("--id <id>", "id of the survey, which begins the names of its products")
     .option("--check <sheet>", "a sheet to look through instead of writing one")
-    .addOption(
-      new Option("--target <name>", "what the data set is meant for").choices(TARGETS).default("general"),
+    .option(
+      "--target <name>",
+      `what the data set is meant for: ${TARGETS.join(", ")}, or a document of rules`,
+      "general",
     )
     .option("--force", "replace a sheet that exists")
     .addHelpText(

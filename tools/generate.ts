@@ -14,6 +14,7 @@ import { generateContractTypes } from "./generators/contract-types.ts";
 import { generateDemoPicture } from "./generators/demo-picture.ts";
 import { generateProcessingReference } from "./generators/processing-reference.ts";
 import { generateQuantitiesReference } from "./generators/quantities-reference.ts";
+import { generateRuleReference } from "./generators/rule-reference.ts";
 import { generateSimdTwins } from "./generators/simd-twins.ts";
 import { generateStandardNames, generateWordLists } from "./generators/vocabularies.ts";
 
@@ -47,6 +48,7 @@ const generators: readonly Generator[] = [
   { name: "standard-names", run: generateStandardNames },
   { name: "word-lists", run: generateWordLists },
   { name: "quantities-reference", run: generateQuantitiesReference },
+  { name: "rule-reference", run: generateRuleReference },
   { name: "processing-reference", run: generateProcessingReference },
   { name: "demo-picture", run: generateDemoPicture },
 ];

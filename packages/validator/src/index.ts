@@ -10,4 +10,5 @@ export { tryExamples } from "./engine/rule-tester.ts";
 export * from "./reports/check-document.ts";
 export * from "./reports/check-text.ts";
 export * from "./reports/explain-rule.ts";
-export * from "./reports/rule-reference-page.ts";
+export * from "./reports/rule-set-page.ts";
+export { csvRules as allCsvRules } from "./rules/csv/index.ts";

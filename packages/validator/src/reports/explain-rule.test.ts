@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { allRules } from "../engine/registry.ts";
 import { explainRule } from "./explain-rule.ts";
-import { ruleReferencePage } from "./rule-reference-page.ts";
+import { ruleSection } from "./rule-set-page.ts";
 
 test.each(allRules.map(({ id, why, citation }) => ({ id, why, citation })))(
   "$id is explained",
@@ -29,7 +29,7 @@ test.each([
 
 test("the reference page holds what the rule says of itself", () => {
   const rule = allRules.find(({ id }) => id === "cf/names")!;
-  const page = ruleReferencePage(rule);
+  const page = ruleSection(rule);
   expect(page).toContain("# cf/names");
   expect(page).toContain("| level | error until 1.7, then warning |");
   expect(page).toContain("CF Conventions 1.13, section 2.3 (the source says it)");

@@ -11,6 +11,8 @@ import { calendarKnown } from "./calendar-known.ts";
 import { calendarPlace } from "./calendar-place.ts";
 import { calendarPresent } from "./calendar-present.ts";
 import { calendarReform } from "./calendar-reform.ts";
+import { cellMethods } from "./cell-methods.ts";
+import { cellMethodsBounds } from "./cell-methods-bounds.ts";
 import { cfRole } from "./cf-role.ts";
 import { conventions } from "./conventions.ts";
 import { conventionsAlone } from "./conventions-alone.ts";
@@ -21,6 +23,7 @@ import { coordinateName } from "./coordinate-name.ts";
 import { coordinatesExist } from "./coordinates-exist.ts";
 import { coordinatesFit } from "./coordinates-fit.ts";
 import { countVariable } from "./count-variable.ts";
+import { crsWkt } from "./crs-wkt.ts";
 import { dataCoordinates } from "./data-coordinates.ts";
 import { dataTypesOld } from "./data-types-old.ts";
 import { descriptionText } from "./description-text.ts";
@@ -42,10 +45,13 @@ import { flagValuesDistinct } from "./flag-values-distinct.ts";
 import { flagValuesMasked } from "./flag-values-masked.ts";
 import { globalOnly } from "./global-only.ts";
 import { gridMapping } from "./grid-mapping.ts";
+import { gridMappingCoordinates } from "./grid-mapping-coordinates.ts";
 import { gridMappingParts } from "./grid-mapping-parts.ts";
 import { horizontalAxis } from "./horizontal-axis.ts";
+import { incompletePadding } from "./incomplete-padding.ts";
 import { indexVariable } from "./index-variable.ts";
 import { labelName } from "./label-name.ts";
+import { labelShape } from "./label-shape.ts";
 import { latitudeUnits } from "./latitude-units.ts";
 import { leapSecondOrigin } from "./leap-second-origin.ts";
 import { listedWords } from "./listed-words.ts";
@@ -58,6 +64,7 @@ import { missingValueType } from "./missing-value-type.ts";
 import { modifierDeprecated } from "./modifier-deprecated.ts";
 import { names } from "./names.ts";
 import { namesDiffer } from "./names-differ.ts";
+import { notExamined } from "./not-examined.ts";
 import { oneString } from "./one-string.ts";
 import { packingTypes } from "./packing-types.ts";
 import { pointDimension } from "./point-dimension.ts";
@@ -106,6 +113,8 @@ export const cfRules: readonly Rule[] = [
   calendarPlace,
   calendarPresent,
   calendarReform,
+  cellMethods,
+  cellMethodsBounds,
   cfRole,
   conventions,
   conventionsAlone,
@@ -116,6 +125,7 @@ export const cfRules: readonly Rule[] = [
   coordinatesExist,
   coordinatesFit,
   countVariable,
+  crsWkt,
   dataCoordinates,
   dataTypesOld,
   descriptionText,
@@ -137,10 +147,13 @@ export const cfRules: readonly Rule[] = [
   flagValuesMasked,
   globalOnly,
   gridMapping,
+  gridMappingCoordinates,
   gridMappingParts,
   horizontalAxis,
+  incompletePadding,
   indexVariable,
   labelName,
+  labelShape,
   latitudeUnits,
   leapSecondOrigin,
   listedWords,
@@ -153,6 +166,7 @@ export const cfRules: readonly Rule[] = [
   modifierDeprecated,
   names,
   namesDiffer,
+  notExamined,
   oneString,
   packingTypes,
   pointDimension,

@@ -69,7 +69,7 @@ export function datasetOfTable(
     if (read.numbers) variables.push(numberVariable(read, read.numbers, places, dimension, own));
     else {
       const texts = places.map((place) => new TextEncoder().encode(read.texts[place]!));
-      const length = Math.max(1, ...texts.map((text) => text.length));
+      const length = texts.reduce((longest, text) => Math.max(longest, text.length), 1);
       const letters = `letters_of_${column.name}`;
       dimensions.push({ name: letters, length });
       const data = new Uint8Array(texts.length * length);

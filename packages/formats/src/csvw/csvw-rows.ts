@@ -69,8 +69,9 @@ export function readCsvwRows(
     return null;
   }
   const body = rows.slice(1).filter(({ cells }, i) => !(i === rows.length - 2 && cells.join("") === ""));
-  const whole = body.filter((row) => row.whole && row.cells.length === columns.length);
-  const short = body.filter((row) => !whole.includes(row));
+  const isWhole = (row: (typeof body)[number]) => row.whole && row.cells.length === columns.length;
+  const whole = body.filter(isWhole);
+  const short = body.filter((row) => !isWhole(row));
   if (short.length > 0)
     tell(
       findings,

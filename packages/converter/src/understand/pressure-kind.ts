@@ -70,7 +70,6 @@ export function askPressureInAir(cast: Cast, { inquiry, path }: FileFacts): Cast
   if (open === null || pressure === undefined) return cast;
   const answer = inquiry.settle({
     topic: "pressureKind",
-    cast: cast.id,
     holds: [cast.id],
     text: `${open.message}. ${open.remedy}`,
     ...(open.where.line === undefined ? {} : { line: open.where.line }),

@@ -6,9 +6,9 @@ import { median, robustSd } from "./robust.ts";
 const step = "comparison of downcast and upcast";
 
 export interface ComparisonParameters {
-  /** dbar. */
+  /** Thickness of the layers compared, dbar. */
   readonly width: number;
-  /** Layers … rows in the medians in which a bubble or fouling is looked for. */
+  /** Rows in the medians in which a bubble or fouling is looked for; at least three layers. */
   readonly runRows: number;
   /** Conductivity down over up is below one by more than this above the depth where a bubble left … */
   readonly bubbleRatio: number;

@@ -121,6 +121,17 @@ test("no casts in it, or nothing", () => {
   expect(codes(packed({}))).toEqual(["understand/not-a-text-export"]);
 });
 
+test("a spreadsheet is told how to become text", () => {
+  const book = packed({
+    "[Content_Types].xml": strToU8("<Types/>"),
+    "xl/workbook.xml": strToU8("<workbook/>"),
+  });
+  const result = attempt(readWhpExchangeZip, book, "casts.xlsx");
+  expect(!result.ok && result.problems).toMatchObject([
+    { code: "understand/not-a-text-export", remedy: expect.stringContaining("save the table as CSV") },
+  ]);
+});
+
 test("is recognised by its signature", () => {
   expect(recogniseZip(WHOLE)).not.toBeNull();
   expect(recogniseZip(strToU8("PK is a word"))).toBeNull();

@@ -38,6 +38,8 @@ export function readWhpExchangeZip(
 ): Result<UnderstoodFile> {
   const directory = readZipDirectory(bytes, path);
   if (!directory.ok) return directory;
+  if (!directory.value.some(({ name }) => /_ct1\.csv$/i.test(name)))
+    return fail(noCasts(path, directory.value));
   const refusal = refusalOf(directory.value, path);
   if (refusal) return fail(refusal);
   const wanted = directory.value.filter(({ name }) => /_ct1\.csv$/i.test(name));
@@ -69,10 +71,8 @@ export function readWhpExchangeZip(
     files.push(read.value);
     casts.push(...read.value.casts.map((cast) => ({ ...cast, source: { path, sha256 } })));
   }
-  if (casts.length === 0) {
-    const [first, ...rest] = findings;
-    return fail(first ?? noCasts(path, directory.value), ...rest);
-  }
+  const [first, ...rest] = findings;
+  if (casts.length === 0 && first) return fail(first, ...rest);
   const settled = settleRoles(settleTimes(casts, questions, asking), questions, asking);
   const endings = new Set(files.map(({ lineEnding }) => lineEnding));
   const encodings = new Set(files.map(({ encoding }) => encoding));
@@ -138,12 +138,17 @@ function refusalOf(members: readonly ZipMember[], path: string): Problem | null 
 }
 
 function noCasts(path: string, members: readonly ZipMember[]): Problem {
-  const names = members.slice(0, 5).map(({ name }) => name);
+  const names = members.map(({ name }) => name);
+  // the container of spreadsheets and documents, by their published package formats
+  const isDocument = names.includes("[Content_Types].xml") || names[0] === "mimetype";
+  const holds = names.length > 0 ? `it holds ${names.slice(0, 5).join(", ")}` : "it is empty";
   return {
     code: "understand/not-a-text-export",
-    message: `${path} is a zip archive without WHP-Exchange CTD files (*_ct1.csv)${names.length > 0 ? `: it holds ${names.join(", ")}` : ", and it is empty"}`,
+    message: `${path} is a zip archive without WHP-Exchange CTD files (*_ct1.csv): ${holds}`,
     where: { file: path },
-    remedy: "Unpack it and name the files in it.",
+    remedy: isDocument
+      ? "If it is a spreadsheet, save the table as CSV."
+      : "Unpack it and name the files in it.",
   };
 }
 

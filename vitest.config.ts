@@ -4,12 +4,15 @@ import { defineConfig } from "vitest/config";
 // Tests run the sources of every package, never a possibly stale build.
 const conditions = ["wherry-source", "module", "node", "development|production"];
 
+const inTools = (name: string) => fileURLToPath(new URL(`./tools/${name}`, import.meta.url));
+
 export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions } },
   test: {
     include: ["src/**/*.test.ts", "test/**/*.test.ts", "*.test.ts"],
-    setupFiles: [fileURLToPath(new URL("./tools/fixed-seed.ts", import.meta.url))],
+    reporters: ["default", inTools("skip-reasons.ts")],
+    setupFiles: [inTools("fixed-seed.ts")],
     testTimeout: 300_000,
     maxWorkers: 2,
   },

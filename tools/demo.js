@@ -1,7 +1,7 @@
 // Runs the main job on the demo survey: test-data/demo to demo-output. Ends with 0 only if all went as it must.
 import { spawnSync } from "node:child_process";
 import { existsSync, readdirSync, statSync } from "node:fs";
-import { dirname, join, relative } from "node:path";
+import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const root = join(dirname(fileURLToPath(import.meta.url)), "..");
@@ -42,8 +42,11 @@ for (const name of readdirSync(join(root, out)).sort()) {
     stats.isDirectory() ? `  ${name}/` : `  ${name.padEnd(44)} ${String(stats.size).padStart(9)} bytes`,
   );
 }
+const [layers, rows] = ["_binned.csv", "_full.nc"].map((end) =>
+  readdirSync(join(root, out)).find((name) => name.endsWith(end)),
+);
 console.log(`
 Open first:
-  ${relative(root, join(root, out))}/*_binned.csv   layer means, in any spreadsheet
-  ${relative(root, join(root, out))}/*_full.nc      every row with its flags, in any program that reads netCDF
+  ${out}/${layers}   layer means, in any spreadsheet
+  ${out}/${rows}      every row with its flags, in any program that reads netCDF
 The survey is invented. Not for navigation or diving: the hydrographic authority and licensed practice decide.`);

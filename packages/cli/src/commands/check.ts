@@ -1,4 +1,4 @@
-import { check, checkDocument, checkText, type Level } from "@wherry/survey";
+import { check, checkDocument, checkText, type Level, reportForms, writeReport } from "@wherry/survey";
 import { Command, Option } from "commander";
 import type { Context } from "../command.ts";
 import { Exit, worst } from "../exit.ts";
@@ -7,6 +7,8 @@ interface Options {
   readonly rules?: readonly string[];
   readonly edition?: string;
   readonly vocabulary?: string;
+  readonly waivers?: string;
+  readonly report?: readonly string[];
   readonly failOn: Level;
   readonly json?: boolean;
 }
@@ -14,7 +16,7 @@ interface Options {
 /** Levels from the worst on. */
 const LEVELS: readonly Level[] = ["error", "warning", "advice"];
 
-export function checkCommand({ terminal, now, signal, finish }: Context): Command {
+export function checkCommand({ terminal, now, version, signal, finish }: Context): Command {
   return new Command("check")
     .summary("check files against CF, ACDD and archive rules")
     .description("Checks netCDF files and CSV with its metadata against CF, ACDD and archive rules.")
@@ -27,9 +29,20 @@ export function checkCommand({ terminal, now, signal, finish }: Context): Comman
         .default("error"),
     )
     .option("--vocabulary <file>", "a CF standard-name table in place of the shipped one")
+    .option("--waivers <file>", "findings that a person accepts, in a JSON file")
+    .option(
+      "--report <file...>",
+      "write a report too; the ending .html, .md, .sarif, .xml or .json is its form",
+    )
     .option("--json", "write one JSON document to standard output")
     .addHelpText("after", "\nExample:\n  $ wherry check result/ --fail-on warning")
-    .action(async (paths: string[], { rules, edition, vocabulary, failOn, json = false }: Options) => {
+    .action(async (paths: string[], options: Options) => {
+      const { rules, edition, vocabulary, waivers, report = [], failOn, json = false } = options;
+      const forms = reportForms(report);
+      if (!forms.ok) {
+        forms.problems.forEach(terminal.problem);
+        return finish(Exit.usage);
+      }
       const outcome = await check(paths, {
         now,
         signal,
@@ -37,6 +50,7 @@ export function checkCommand({ terminal, now, signal, finish }: Context): Comman
         ...(rules === undefined ? {} : { rules }),
         ...(edition === undefined ? {} : { edition }),
         ...(vocabulary === undefined ? {} : { vocabulary }),
+        ...(waivers === undefined ? {} : { waivers }),
       });
       terminal.endProgress();
       if (!outcome.ok) {
@@ -45,13 +59,30 @@ export function checkCommand({ terminal, now, signal, finish }: Context): Comman
           outcome.problems.some(({ code }) => code.startsWith("check/")) ? Exit.usage : Exit.unreadable,
         );
       }
-      const { files, skipped, problems } = outcome.value;
+      const { files, skipped, problems, warnings } = outcome.value;
       terminal.out(json ? `${JSON.stringify(checkDocument(files, skipped), null, 2)}\n` : checkText(files));
-      problems.forEach(terminal.problem);
-      if (skipped.length > 0) terminal.talk(`skipped, of no kind that is checked: ${skipped.join(", ")}\n`);
+      [...problems, ...warnings].forEach(terminal.problem);
+      let unwritten = false;
+      for (const path of report) {
+        const written = await writeReport(path, outcome.value, version);
+        if (written.ok) terminal.talk(`written: ${path}\n`);
+        else {
+          written.problems.forEach(terminal.problem);
+          unwritten = true;
+        }
+      }
+      if (skipped.length > 0) terminal.talk(skippedText(skipped));
       const levels = LEVELS.slice(0, LEVELS.indexOf(failOn) + 1);
       const failed = files.some(({ findings }) => findings.some(({ level }) => levels.includes(level)));
-      const unread = problems.length > 0 || files.some(({ format }) => format === null);
+      const unread = unwritten || problems.length > 0 || files.some(({ format }) => format === null);
       finish(worst(unread ? Exit.unreadable : Exit.clean, failed ? Exit.findings : Exit.clean));
     });
+}
+
+const SHOWN = 3;
+
+/** Folders hold much that is not checked; the whole list stands in the JSON. */
+function skippedText(paths: readonly string[]): string {
+  const more = paths.length > SHOWN ? ` and ${paths.length - SHOWN} more` : "";
+  return `skipped, of no kind that is checked: ${paths.slice(0, SHOWN).join(", ")}${more}\n`;
 }

@@ -388,6 +388,7 @@ export interface QualityTests {
    */
   freezingTolerance?: number | null;
   tests?: PublishedTestsByChoice;
+  neighbour?: NeighbourTest;
 }
 /**
  * Lowest and highest value that each sensor can give, by its data sheet, instead of the preset's.
@@ -910,6 +911,76 @@ export interface MultivariateLimits3 {
    * Rows before, from which the deviations are taken.
    */
   windowRows: number;
+}
+/**
+ * Comparison with the latest earlier profile of the place.
+ */
+export interface NeighbourTest {
+  limits?: NeighbourLimits;
+  /**
+   * An earlier profile counts within this distance.
+   */
+  withinKm?: number;
+  /**
+   * An earlier profile counts within this time.
+   */
+  withinHours?: number;
+}
+/**
+ * Largest differences by layer; a quantity without any is not compared.
+ */
+export interface NeighbourLimits {
+  /**
+   * The first layer that holds a row counts.
+   */
+  temperature?: NeighbourLayer[];
+  /**
+   * The first layer that holds a row counts.
+   */
+  conductivity?: NeighbourLayer1[];
+  /**
+   * The first layer that holds a row counts.
+   */
+  salinity?: NeighbourLayer2[];
+}
+export interface NeighbourLayer {
+  /**
+   * dbar; from the first to below the second.
+   *
+   * @minItems 2
+   * @maxItems 2
+   */
+  pressureRange: [number, number];
+  /**
+   * degree_C.
+   */
+  largestDifference: number;
+}
+export interface NeighbourLayer1 {
+  /**
+   * dbar; from the first to below the second.
+   *
+   * @minItems 2
+   * @maxItems 2
+   */
+  pressureRange: [number, number];
+  /**
+   * mS cm-1.
+   */
+  largestDifference: number;
+}
+export interface NeighbourLayer2 {
+  /**
+   * dbar; from the first to below the second.
+   *
+   * @minItems 2
+   * @maxItems 2
+   */
+  pressureRange: [number, number];
+  /**
+   * 1.
+   */
+  largestDifference: number;
 }
 /**
  * How depth comes from pressure.

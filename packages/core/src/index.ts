@@ -56,6 +56,7 @@ export * from "./quality/gradient-vertical.ts";
 export * from "./quality/gross-range.ts";
 export { layerTests } from "./quality/inherited-flags.ts";
 export { type JudgeParameters, judgeCast } from "./quality/judge-cast.ts";
+export * from "./quality/judge-neighbour.ts";
 export * from "./quality/judged-rows.ts";
 export * from "./quality/location.ts";
 export * from "./quality/multivariate.ts";

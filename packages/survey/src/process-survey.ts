@@ -4,6 +4,8 @@ import {
   type BorrowedOffset,
   borrowedOffset,
   type Cast,
+  formerProfile,
+  judgeNeighbour,
   type LayerMeans,
   layerMeans,
   layerWidthFor,
@@ -26,7 +28,8 @@ export async function processSurvey(
   workers: Workers,
   { signal, onProgress }: RunOptions,
 ): Promise<ProcessedSurvey> {
-  const processed = await inOrder(casts, workers.jobs, async (cast, index) => {
+  const settings = settingsFromSheet(sheet, null);
+  const cleaned = await inOrder(casts, workers.jobs, async (cast, index) => {
     // An interruption is heard only between turns of the event loop.
     if (index % 16 === 0) await new Promise(setImmediate);
     signal?.throwIfAborted();
@@ -37,7 +40,11 @@ export async function processSurvey(
       settings: settingsFromSheet(sheet, instrumentOf(cast, { sheet }), borrowed),
     });
   });
-  const settings = settingsFromSheet(sheet, null);
+  const { neighbour } = settings.quality;
+  const processed = cleaned.map((cast) => {
+    const former = formerProfile(cast, cleaned, neighbour);
+    return former === null ? cast : judgeNeighbour(cast, former, neighbour);
+  });
   const profiles = processed.filter(({ kind, rows }) => kind === "profile" && rows > 0);
   const raw = profiles.filter(({ state }) => state.processing !== "averaged");
   const width = settings.layers.width ?? (raw.length > 0 ? layerWidthFor(raw, settings.layers) : null);

@@ -8,6 +8,8 @@ import {
   comparisonDefaults,
   type DepthMethod,
   type JudgedQuantity,
+  type NeighbourParameters,
+  neighbourDefaults,
   noChosenTests,
   type OwnLimits,
   type PresetName,
@@ -61,6 +63,8 @@ export interface RecipeSettings {
     readonly ratedPressure: number | null;
     /** Published tests that no preset runs. */
     readonly tests: ChosenTests;
+    /** Comparison with an earlier profile of the place. */
+    readonly neighbour: NeighbourParameters;
   };
   readonly depth: { readonly method: DepthMethod };
   readonly layers: {
@@ -91,6 +95,7 @@ export const defaultSettings: RecipeSettings = {
     densityInversion: null,
     freezingTolerance: null,
     tests: noChosenTests,
+    neighbour: neighbourDefaults,
   },
   depth: { method: "automatic" },
   layers: { width: null, coordinate: "depth", direction: "down" },

@@ -43,7 +43,10 @@ export interface WodProfile {
   /** Decimal hours UTC. */
   readonly hours: WodValue | null;
   readonly latitude: WodValue | null;
+  /** Degrees, of the variant Q. */
+  readonly latitudeUncertainty: WodValue | null;
   readonly longitude: WodValue | null;
+  readonly longitudeUncertainty: WodValue | null;
   readonly dateOffset: number;
   readonly levelCount: number;
   readonly profileType: string;
@@ -161,9 +164,11 @@ function readPrimary(cursor: WodCursor, withUncertainty: boolean) {
   };
   const hours = within(cursor.value("the time of day"), 0, 24, "the time of day");
   const latitude = within(cursor.value("the latitude"), -90, 90, "the latitude");
-  if (withUncertainty) cursor.value("the uncertainty of the latitude");
+  const uncertainty = (what: string) =>
+    withUncertainty ? cursor.value(`the uncertainty of the ${what}`) : null;
+  const latitudeUncertainty = uncertainty("latitude");
   const longitude = within(cursor.value("the longitude"), -180, 180, "the longitude");
-  if (withUncertainty) cursor.value("the uncertainty of the longitude");
+  const longitudeUncertainty = uncertainty("longitude");
   const levelCount = cursor.count("the number of levels");
   const typeAt = cursor.offset;
   const profileType = cursor.take(1, "the profile type");
@@ -194,7 +199,9 @@ function readPrimary(cursor: WodCursor, withUncertainty: boolean) {
     day,
     hours,
     latitude,
+    latitudeUncertainty,
     longitude,
+    longitudeUncertainty,
     dateOffset,
     levelCount,
     profileType,

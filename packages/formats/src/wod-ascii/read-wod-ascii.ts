@@ -9,19 +9,28 @@ import { castOf } from "./wod-cast.ts";
 
 const FORMAT = "World Ocean Database native ASCII";
 
-/** Whether a file begins like a profile of the format: version, size, cast number, country, date, position. */
+/**
+ * Whether a file begins like a profile of the format: version, size, cast number, country, date, position. A damaged
+ * first profile is known by the look of its line all the same, so that the damage is told and not read as a table.
+ */
 export function recogniseWodAscii(bytes: Uint8Array): Recognition | null {
   const head = decode(bytes.subarray(0, 1000));
-  if (!/^[A-CQ\d][1-9]\d/.test(head)) return null;
-  const read = readProfile(new WodText(head, ""), 0);
-  const fault = "fault" in read ? read.fault : null;
-  // what lies beyond the first lines is damage of a file that is of the format all the same
-  if (head.length < LINE || (fault && fault.offset < PRIMARY)) return null;
-  if (fault && Number.isNaN(fault.size)) return null;
-  return {
+  if (head.length < LINE) return null;
+  const says = (words: string) => ({
     format: FORMAT,
-    because: `it begins with "${head.slice(0, 12)}": version ${head[0]}, ${releaseOf(head[0]!)}, and a header of the format`,
-  };
+    because: `it begins with "${head.slice(0, 12)}": version ${head[0]}, ${releaseOf(head[0]!)}, and ${words}`,
+  });
+  if (/^[A-CQ\d][1-9]\d/.test(head)) {
+    const read = readProfile(new WodText(head, ""), 0);
+    const fault = "fault" in read ? read.fault : null;
+    if (!fault || (fault.offset >= PRIMARY && !Number.isNaN(fault.size)))
+      return says("a header of the format");
+  }
+  const [line = ""] = head.split(/\r?\n/, 1);
+  const digits = line.replace(/\D/g, "").length;
+  return /^[A-CQ][\dA-Za-z .-]{79}$/.test(line) && digits >= 50
+    ? says("a line of 80 characters, mostly digits")
+    : null;
 }
 
 /** Characters in which version, size, cast, country, cruise, date and position stand at the least. */

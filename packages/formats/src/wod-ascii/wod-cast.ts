@@ -142,11 +142,15 @@ function positionOf(
 }
 
 function notesOf(profile: WodProfile): string[] {
-  const { version, country, cruise, texts, secondary, biology } = profile;
+  const { version, country, cruise, texts, secondary, biology, latitudeUncertainty, longitudeUncertainty } =
+    profile;
   return [
     `version ${version}: ${releaseOf(version)}`,
     `country ${country}`,
     ...(cruise === null ? [] : [`cruise ${cruise}`]),
+    ...[["latitude", latitudeUncertainty] as const, ["longitude", longitudeUncertainty] as const].flatMap(
+      ([what, found]) => (found ? [`uncertainty of the ${what} = ${found.value} degrees`] : []),
+    ),
     ...texts,
     ...secondary.map(([code, value]) => secondaryWords(code, value?.value ?? null)),
     ...profile.variables.flatMap(({ code, metadata, profileFlag }) => [

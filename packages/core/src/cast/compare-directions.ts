@@ -104,11 +104,11 @@ function judged(
   const end = median(ratios.subarray(ratios.length - reach));
   const at = stepOf(ratios, top, end);
   const from = at === null ? null : pairs[at]!.pressure - width / 2;
-  if (at !== null && top < 1 - bubbleRatio && near(end) && cellAlone(pairs, ratios, 0, at))
+  if (at !== null && top < 1 - bubbleRatio && near(end) && cellAlone(pairs, 0, at))
     return { sign: "bubble in the cell", at: from };
-  if (at !== null && near(top) && large(end) && cellAlone(pairs, ratios, at, pairs.length))
+  if (at !== null && near(top) && large(end) && cellAlone(pairs, at, pairs.length))
     return { sign: "something in the cell", at: from };
-  if (at === null && large(top) && large(end) && cellAlone(pairs, ratios, 0, pairs.length))
+  if (at === null && large(top) && large(end) && cellAlone(pairs, 0, pairs.length))
     return { sign: "something in the cell", at: pairs[0]!.pressure - width / 2 };
   const typical = (values: (pair: LayerPair) => number) =>
     median(Float64Array.from(pairs, (pair) => Math.abs(values(pair))));
@@ -165,11 +165,16 @@ function stepOf(ratios: Float64Array, top: number, end: number): number | null {
 /** Largest typical difference in temperature, deg C, beside which conductivity is wrong by itself. */
 const SAME_TEMPERATURE = 0.05;
 
-/** Whether conductivity alone is off, by a nearly constant part, between two layers: temperature agrees there. */
-function cellAlone(pairs: readonly LayerPair[], ratios: Float64Array, from: number, to: number): boolean {
-  const part = ratios.subarray(from, to);
-  const dT = median(Float64Array.from(pairs.slice(from, to), (pair) => Math.abs(pair.dT)));
-  return dT <= SAME_TEMPERATURE && robustSd(part) <= Math.abs(median(part) - 1) / 3;
+/**
+ * Whether conductivity alone is off, by a nearly constant part, between two layers: temperature agrees there, and four
+ * layers in five lie near the median. In a salt wedge the ratios of a few layers go up and down.
+ */
+function cellAlone(pairs: readonly LayerPair[], from: number, to: number): boolean {
+  const part = pairs.slice(from, to);
+  const level = median(Float64Array.from(part, ({ ratio }) => ratio));
+  const alike = part.filter(({ ratio }) => Math.abs(ratio - level) <= Math.abs(level - 1) / 3).length;
+  const dT = median(Float64Array.from(part, (pair) => Math.abs(pair.dT)));
+  return part.length >= 3 && dT <= SAME_TEMPERATURE && alike >= 0.8 * part.length;
 }
 
 /** Conductivities differ by less than a change of water of that temperature would make them differ. */

@@ -7,6 +7,7 @@ export { default as processingSchema } from "../schemas/processing.schema.json" 
 export { default as recipeSchema } from "../schemas/recipe.schema.json" with { type: "json" };
 export { default as ruleDocumentSchema } from "../schemas/rule-document.schema.json" with { type: "json" };
 export { default as sheetSchema } from "../schemas/sheet.schema.json" with { type: "json" };
+export { default as waiversSchema } from "../schemas/waivers.schema.json" with { type: "json" };
 export type { Answers, NotedAnswer } from "./answers.generated.ts";
 export type { CheckedFile, CheckOutput, PlaceOfAFinding, ReportedFinding } from "./check.generated.ts";
 export type { LookedAtCast, LookedAtColumn, LookedAtFile, LookOutput } from "./look.generated.ts";
@@ -32,3 +33,4 @@ export type {
   SurveyIdentity,
   SurveySheet,
 } from "./sheet.generated.ts";
+export type { Waivers as WaiversDocument } from "./waivers.generated.ts";

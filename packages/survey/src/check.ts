@@ -1,9 +1,20 @@
 import { readFile, stat } from "node:fs/promises";
 import { extname } from "node:path";
 import { fail, type Problem, type Result, succeed } from "@wherry/core";
-import { type CheckedFile, checkFile, EDITIONS, type FileContext, isEdition } from "@wherry/validator";
+import {
+  applyWaivers,
+  type CheckedFile,
+  checkFile,
+  EDITIONS,
+  type FileContext,
+  isEdition,
+  type Rule,
+  type Waiver,
+  waiversOf,
+} from "@wherry/validator";
 import { openFileSource } from "./file-source.ts";
 import { findFiles } from "./input-files.ts";
+import { readJson } from "./json-file.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import { chooseRules } from "./rule-files.ts";
 import type { RunOptions } from "./understand-files.ts";
@@ -16,6 +27,8 @@ export interface CheckOptions extends RunOptions {
   readonly edition?: string;
   /** A standard-name table in place of the shipped one. */
   readonly vocabulary?: string;
+  /** A document of findings that a person accepts. */
+  readonly waivers?: string;
   /** Epoch seconds. */
   readonly now: number;
 }
@@ -26,6 +39,10 @@ export interface CheckOutcome {
   readonly skipped: readonly string[];
   /** Files that the disk refused. */
   readonly problems: readonly Problem[];
+  /** Waivers that have expired or that nothing needs. */
+  readonly warnings: readonly Problem[];
+  /** Rules of documents that do not ship. */
+  readonly rules: readonly Rule[];
 }
 
 const NETCDF = new Set([".nc", ".nc4", ".cdf"]);
@@ -43,6 +60,8 @@ export async function check(paths: readonly string[], options: CheckOptions): Pr
   const { sets, more } = rules.ok ? rules.value : { sets: undefined, more: [] };
   const table = await readVocabulary(options.vocabulary);
   if (!table.ok) return table;
+  const waivers = await readWaivers(options.waivers);
+  if (!waivers.ok) return waivers;
   const { now, edition, signal, onProgress } = options;
   const found = await findFiles(paths);
   const problems: Problem[] = [...found.problems];
@@ -74,7 +93,15 @@ export async function check(paths: readonly string[], options: CheckOptions): Pr
       problems.push(problemFromIo(error, path));
     }
   }
-  return succeed({ files, skipped, problems });
+  const file = options.waivers ?? "";
+  const judged = applyWaivers(files, waivers.value, { now, file });
+  return succeed({ files: judged.files, skipped, problems, warnings: judged.warnings, rules: more });
+}
+
+async function readWaivers(path: string | undefined): Promise<Result<readonly Waiver[]>> {
+  if (path === undefined) return succeed([]);
+  const document = await readJson(path);
+  return document.ok ? waiversOf(document.value, path) : document;
 }
 
 async function checkNetcdf(path: string, context: FileContext): Promise<CheckedFile> {

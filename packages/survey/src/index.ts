@@ -2,6 +2,7 @@ export { lookDocument, lookText } from "@wherry/converter";
 export type { Problem, Result } from "@wherry/core";
 export { checkDocument, checkText, explainRule, type Level } from "@wherry/validator";
 export * from "./check.ts";
+export { reportForms, writeReport } from "./check-report.ts";
 export * from "./convert.ts";
 export * from "./look.ts";
 export { type ChosenRules, chooseRules } from "./rule-files.ts";

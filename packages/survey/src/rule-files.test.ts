@@ -66,7 +66,7 @@ test("what is wrong with --rules is told with its place, all of it", async () =>
   if (chosen.ok) throw new Error("accepted");
   expect(chosen.problems.map(({ code, where }) => [code, where.file, where.line])).toEqual([
     ["check/rule-set", undefined, undefined],
-    ["rules/json", broken, 3],
+    ["json/form", broken, 3],
     ["rules/form", form, undefined],
     ["rules/set-taken", taken, undefined],
     ["io/enoent", absent, undefined],

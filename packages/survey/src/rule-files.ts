@@ -1,8 +1,7 @@
-import { readFile } from "node:fs/promises";
 import { extname } from "node:path";
 import { fail, failOr, nearestNames, type Problem, type Result, succeed } from "@wherry/core";
 import { type Rule, type RuleSet, ruleSetNames, rulesOfDocument, setOf } from "@wherry/validator";
-import { isIoError, problemFromIo } from "./problem-from-io.ts";
+import { readJson } from "./json-file.ts";
 
 export interface ChosenRules {
   /** Sets to use; undefined for all that fit a file. */
@@ -28,47 +27,9 @@ function unknownSet(name: string): Problem {
   };
 }
 
-/** Line and column, from 1, of the place that the JSON parser names; nothing if it names none. */
-function placeInText(text: string, message: string): { line?: number; column?: number } {
-  const named = /line (\d+) column (\d+)/.exec(message);
-  if (named) return { line: Number.parseInt(named[1]!, 10), column: Number.parseInt(named[2]!, 10) };
-  const position = /position (\d+)/.exec(message)?.[1];
-  const at =
-    position === undefined
-      ? /end of JSON/.test(message)
-        ? text.length
-        : null
-      : Number.parseInt(position, 10);
-  if (at === null) return {};
-  const before = text.slice(0, at).split("\n");
-  return { line: before.length, column: (before.at(-1) ?? "").length + 1 };
-}
-
-/** What a document of a person's own holds, as it stands. */
-export async function readDocument(path: string): Promise<Result<unknown>> {
-  let text: string;
-  try {
-    text = (await readFile(path, "utf8")).replace(/^\uFEFF/, "");
-  } catch (error) {
-    if (!isIoError(error)) throw error;
-    return fail(problemFromIo(error, path));
-  }
-  try {
-    return succeed(JSON.parse(text) as unknown);
-  } catch (error) {
-    const message = error instanceof Error ? error.message : "";
-    return fail({
-      code: "rules/json",
-      message: `the document of rules is no JSON: ${message}`,
-      where: { file: path, ...placeInText(text, message) },
-      remedy: "Correct the JSON at this place.",
-    });
-  }
-}
-
 /** The rules of a document of a person's own. */
 export async function readRuleFile(path: string): Promise<Result<readonly Rule[]>> {
-  const document = await readDocument(path);
+  const document = await readJson(path);
   if (!document.ok) return document;
   const rules = rulesOfDocument(document.value, path);
   if (!rules.ok) return rules;

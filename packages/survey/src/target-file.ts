@@ -2,7 +2,8 @@ import type { RuleDocument } from "@wherry/contracts";
 import { generalTarget, type Target, targetNamed, targetNames } from "@wherry/converter";
 import { fail, nearestNames, type Result, succeed } from "@wherry/core";
 import { rulesOfDocument } from "@wherry/validator";
-import { isPath, readDocument } from "./rule-files.ts";
+import { readJson } from "./json-file.ts";
+import { isPath } from "./rule-files.ts";
 
 /** Names of what a data set can be meant for. */
 export const TARGETS = targetNames;
@@ -11,7 +12,7 @@ export const TARGETS = targetNames;
 export async function chooseTarget(word: string | undefined): Promise<Result<Target>> {
   if (word === undefined) return succeed(generalTarget);
   if (!isPath(word)) return targetNames.includes(word) ? succeed(targetNamed(word)) : unknownTarget(word);
-  const document = await readDocument(word);
+  const document = await readJson(word);
   if (!document.ok) return document;
   const rules = rulesOfDocument(document.value, word);
   if (!rules.ok) return rules;

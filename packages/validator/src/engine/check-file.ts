@@ -6,6 +6,7 @@ import { readCsvTable } from "./csv-table.ts";
 import type { EditionChoice } from "./edition.ts";
 import { type Counts, countLevels, type Finding, worstFirst } from "./finding.ts";
 import type { RuleSet } from "./rule.ts";
+import type { WaivedFinding } from "./waivers.ts";
 
 /** The verdict on one file. */
 export interface CheckedFile {
@@ -20,6 +21,8 @@ export interface CheckedFile {
   /** Worst first. */
   readonly findings: readonly Finding[];
   readonly counts: Counts;
+  /** Findings that a person accepts; they are not among `findings` and not counted. */
+  readonly waived?: readonly WaivedFinding[];
 }
 
 export interface FileContext extends CheckContext {

@@ -1,6 +1,7 @@
 import type { Place } from "@wherry/core";
 import type { CheckedFile } from "../engine/check-file.ts";
 import { type Citation, type Finding, isAtLeast, type Level } from "../engine/finding.ts";
+import { findingGroups } from "./finding-groups.ts";
 import { counted, wrap } from "./lines.ts";
 
 export interface TextOptions {
@@ -10,7 +11,6 @@ export interface TextOptions {
   readonly max?: number;
 }
 
-const LEVELS: readonly Level[] = ["error", "warning", "advice"];
 const WORDS: Readonly<Record<Level, string>> = { error: "Error", warning: "Warning", advice: "Advice" };
 
 /** "temperature, attribute units", "the file's attribute title", "line 7, column 2". */
@@ -38,20 +38,6 @@ const BASIS: Readonly<Record<Finding["basis"], string>> = {
   reading: "; our reading",
   house: "; our own rule",
 };
-
-/** Findings of one rule and message stand together: the first in full, the others by their place. */
-function groups(findings: readonly Finding[]): (readonly [Finding, ...Finding[]])[] {
-  const found = new Map<string, [Finding, ...Finding[]]>();
-  for (const finding of findings) {
-    const key = `${finding.level} ${finding.rule} ${finding.key}`;
-    const known = found.get(key);
-    if (known === undefined) found.set(key, [finding]);
-    else known.push(finding);
-  }
-  // what stands once is more often the cause, what stands everywhere the consequence
-  const weight = ([{ level }]: readonly [Finding, ...Finding[]]) => LEVELS.indexOf(level);
-  return [...found.values()].sort((a, b) => weight(a) - weight(b) || a.length - b.length);
-}
 
 function groupLines([first, ...others]: readonly [Finding, ...Finding[]]): string[] {
   const { level, where, message, why, remedy, rule, citation, basis } = first;
@@ -87,7 +73,7 @@ function editionInWords({ editionChoice, ruleSets }: CheckedFile): string {
 }
 
 function fileLines(file: CheckedFile, options: TextOptions): string[] {
-  const { path, format, findings, counts } = file;
+  const { path, format, findings, counts, waived = [] } = file;
   if (format === null) {
     const told = findings.flatMap(({ message, remedy }) => [
       ...wrap(message, "  "),
@@ -96,7 +82,7 @@ function fileLines(file: CheckedFile, options: TextOptions): string[] {
     return [path, "  This file cannot be read.", ...told];
   }
   const total = `${counted(counts.error, "error")}, ${counted(counts.warning, "warning")}, ${counted(counts.advice, "advice", "pieces of advice")}`;
-  const shown = groups(findings.filter(({ level }) => isAtLeast(level, options.level ?? "advice")));
+  const shown = findingGroups(findings.filter(({ level }) => isAtLeast(level, options.level ?? "advice")));
   const written = shown.slice(0, options.max ?? shown.length);
   const left = shown.length - written.length;
   return [
@@ -105,7 +91,7 @@ function fileLines(file: CheckedFile, options: TextOptions): string[] {
     ...written.flatMap((group) => ["", ...groupLines(group)]),
     ...(left > 0 ? ["", `  ${counted(left, "kind")} of findings more, not written out`] : []),
     "",
-    `  ${total}`,
+    `  ${total}${waived.length > 0 ? `; ${counted(waived.length, "finding")} accepted by waivers` : ""}`,
   ];
 }
 

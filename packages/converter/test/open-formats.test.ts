@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { testData, testWithShared } from "@wherry/testkit";
 import { describe, expect, test } from "vitest";
+import { mutationsOf, truncationsOf } from "../../formats/test/damage.ts";
 import { judgeOpenFormat, openTruth } from "./judge-open-formats.ts";
 import { asked, attempt, understoodPath } from "./understand-samples.ts";
 
@@ -83,6 +84,19 @@ describe("every fact of the truth file is right or asked", () => {
     expect(judged.filter(({ verdict }) => verdict === "wrong").map(({ fact }) => fact)).toEqual(["latitude"]);
   });
 });
+
+test.each(["wod_two_casts.dat", "tesac_ok.txt", "whp_ok_00003_00001_ct1.csv"])(
+  "%s: damage never makes a table of it without a question",
+  (name) => {
+    const bytes = readFileSync(path(name));
+    const damaged = [...truncationsOf(bytes), ...[...mutationsOf(bytes, 500)].map((each) => each.bytes)];
+    const silent = damaged.filter((each) => {
+      const result = attempt(each, name);
+      return result.ok && result.value.format === "delimited text" && result.value.questions.length === 0;
+    });
+    expect(silent).toEqual([]);
+  },
+);
 
 describe("answers settle what other open formats leave open", () => {
   test("two casts of the World Ocean Database", () => {

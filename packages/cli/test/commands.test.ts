@@ -137,3 +137,28 @@ test("results go to standard output alone, one JSON document however many files"
     expect(JSON.parse(stdout).files).toHaveLength(2);
     expect(stdout).not.toContain("\u001b");
   }));
+
+test("check writes the verdict in every form, by the endings of the names, and takes waivers", () =>
+  inTemporaryFolder(async (cwd) => {
+    const bare = Uint8Array.from([0x43, 0x44, 0x46, 1, ...new Array<number>(28).fill(0)]);
+    lay(cwd, {
+      "empty.nc": new TextDecoder().decode(bare),
+      "waivers.json": JSON.stringify({
+        version: 1,
+        waivers: [{ rule: "cf/conventions", reason: "a test of the format", by: "K. Invented" }],
+      }),
+    });
+    const reports = ["page.html", "letter.md", "run.sarif", "run.xml", "run.json"];
+    const { status } = await runWherry(["check", "empty.nc", "--rules", "cf", "--report", ...reports], {
+      cwd,
+    });
+    expect(status).toBe(1);
+    for (const name of reports)
+      expect(readFileSync(join(cwd, name), "utf8"), name).toMatch(/cf\/conventions/);
+    const waived = await runWherry(["check", "empty.nc", "--rules", "cf", "--waivers", "waivers.json"], {
+      cwd,
+    });
+    expect(waived.status).toBe(0);
+    const unknown = await runWherry(["check", "empty.nc", "--report", "verdict.pdf"], { cwd });
+    expect([unknown.status, unknown.stderr]).toEqual([2, expect.stringContaining(".html")]);
+  }));

@@ -34,7 +34,8 @@ async function indicesOf(dataset: DatasetView, variable: VariableView): Promise<
     const length = shape[d] ?? 1;
     stride = length === 0 ? 0 : stride / length;
     const indices = new Int32Array(size);
-    for (let i = 0; i < size; i += 1) indices[i] = Math.floor(i / stride) % length;
+    if (dimensions.length === 1) for (let i = 0; i < size; i += 1) indices[i] = i;
+    else for (let i = 0; i < size; i += 1) indices[i] = Math.floor(i / stride) % length;
     found.set(dimension, indices);
   });
   for (let before = -1; before < found.size; ) {

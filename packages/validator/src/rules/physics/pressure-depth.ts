@@ -87,21 +87,19 @@ async function pairs(dataset: DatasetView): Promise<Pair[]> {
 /** Rows whose depth is out of all proportion to the pressure; of how many below a metre; the usual proportion. */
 function disproportion({ p, z, margin }: Pair): { rows: number[]; of: number; factor: number } {
   const rows: number[] = [];
-  const ratios: number[] = [];
   let of = 0;
   for (let i = 0; i < p.length; i += 1) {
     const [pressure, depth] = [p[i]!, z[i]!];
     if (Number.isNaN(pressure + depth)) continue;
-    const [low, high] =
-      pressure < 0 ? [pressure * MOST, pressure * LEAST] : [pressure * LEAST, pressure * MOST];
+    const low = pressure * (pressure < 0 ? MOST : LEAST);
+    const high = pressure * (pressure < 0 ? LEAST : MOST);
     // the surface that depth is reckoned from may lie some decimetres off where the pressure is zero
     const slack = margin[i]! + 0.5;
     if (depth < low - slack || depth > high + slack) rows.push(i);
-    if (Math.abs(depth) < 1) continue;
-    of += 1;
-    ratios.push(pressure / depth);
+    if (Math.abs(depth) >= 1) of += 1;
   }
-  return { rows, of, factor: median(ratios) };
+  const deep = rows.length * 2 > of ? rows.filter((i) => Math.abs(z[i]!) >= 1) : [];
+  return { rows, of, factor: median(deep.map((i) => p[i]! / z[i]!)) };
 }
 
 export const pressureDepth = defineRule({

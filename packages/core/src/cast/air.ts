@@ -81,13 +81,13 @@ function findRun(
     direction === 1 ? values.subarray(0, looked) : values.subarray(rows - looked);
   const level = median(part(conductivity));
   const reading = median(part(pressure));
+  const atRest = robustSd(part(pressure)) <= Math.max(3 * noise, parameters.restless);
+  // asked first: the freshest water costs a selection among all rows
+  if (!(level < parameters.largestConductivity && atRest)) return null;
   const wet = conductivity.slice();
   for (let k = 0; k < rows; k++) if (!(pressure[k]! > reading + parameters.waterBelow)) wet[k] = Number.NaN;
   const freshest = quantile(wet, 0.05);
-  const atRest = robustSd(part(pressure)) <= Math.max(3 * noise, parameters.restless);
-  const isAir =
-    level < parameters.largestRatio * freshest && level < parameters.largestConductivity && atRest;
-  if (!isAir) return null;
+  if (!(level < parameters.largestRatio * freshest)) return null;
 
   const limit = level + parameters.edge * (freshest - level);
   let last = -1;

@@ -110,10 +110,11 @@ interface Layers {
 }
 
 function layersOf(place: Float64Array, rows: Int32Array, width: number): Layers {
-  const numbers = Int32Array.from(rows, (k) => {
-    const number = Math.floor(place[k]! / width + 0.5);
-    return number < 1 ? 0 : number > mostLayers ? -1 : number;
-  });
+  const numbers = new Int32Array(rows.length);
+  for (let r = 0; r < numbers.length; r++) {
+    const number = Math.floor(place[rows[r]!]! / width + 0.5);
+    numbers[r] = number < 1 ? 0 : number > mostLayers ? -1 : number;
+  }
   let first = mostLayers + 1;
   let last = 0;
   let above = 0;

@@ -27,11 +27,13 @@ export function placedRows(cast: Cast, { coordinate, direction }: LayerChoice): 
     if (unsettled !== undefined)
       for (let k = 0; k < out.length; k++) if (unsettled[k] === Flag.questionable) out[k] = 1;
   }
-  const rows: number[] = [];
+  const rows = new Int32Array(cast.rows);
+  let count = 0;
   for (const { kind, firstRow, lastRow } of cast.segments)
     if (kind === direction)
-      for (let k = firstRow; k <= lastRow; k++) if (out[k] === 0 && !Number.isNaN(place[k]!)) rows.push(k);
-  return Int32Array.from(rows);
+      for (let k = firstRow; k <= lastRow; k++)
+        if (out[k] === 0 && !Number.isNaN(place[k]!)) rows[count++] = k;
+  return rows.slice(0, count);
 }
 
 /**
@@ -45,7 +47,10 @@ export function layerWidthFor(casts: readonly Cast[], choice: LayerChoice): numb
   const places = casts.flatMap((cast) => {
     const values = valuesOf(cast, choice.coordinate);
     const rows = placedRows(cast, choice);
-    return values === null || rows.length === 0 ? [] : [Float64Array.from(rows, (k) => values[k]!)];
+    if (values === null || rows.length === 0) return [];
+    const place = new Float64Array(rows.length);
+    for (let r = 0; r < place.length; r++) place[r] = values[rows[r]!]!;
+    return [place];
   });
   const spacings: number[] = [];
   for (const place of places)

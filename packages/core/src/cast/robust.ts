@@ -65,6 +65,18 @@ export function robustSd(values: Float64Array): number {
  * @source house: median of |p(k+1) - 2 p(k) + p(k-1)| / 0.6745 / sqrt(6)
  */
 export function pressureNoise(pressure: Float64Array): number {
+  let noise = known.get(pressure);
+  if (noise === undefined) {
+    noise = noiseOf(pressure);
+    known.set(pressure, noise);
+  }
+  return noise;
+}
+
+/** Half a dozen steps ask for the noise of the same column, which nobody changes. */
+const known = new WeakMap<Float64Array, number>();
+
+function noiseOf(pressure: Float64Array): number {
   if (pressure.length < 3) return 0;
   const bends = new Float64Array(pressure.length - 2);
   for (let k = 0; k < bends.length; k++)

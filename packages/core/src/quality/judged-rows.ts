@@ -10,13 +10,26 @@ export interface JudgedRun {
 
 /** The judged directions of a cast: down as recorded, up from the surface downwards, a stay along time. */
 export function judgedRuns(segments: readonly Segment[]): readonly JudgedRun[] {
+  let runs = known.get(segments);
+  if (runs === undefined) {
+    runs = listRuns(segments);
+    known.set(segments, runs);
+  }
+  return runs;
+}
+
+/** Every step after segmentation asks for the runs of the same segments, which nobody changes. */
+const known = new WeakMap<readonly Segment[], readonly JudgedRun[]>();
+
+function listRuns(segments: readonly Segment[]): readonly JudgedRun[] {
   const runs: JudgedRun[] = [];
   for (const kind of ["down", "up", "stay"] as const) {
-    const rows: number[] = [];
-    for (const segment of segments)
-      if (segment.kind === kind) for (let k = segment.firstRow; k <= segment.lastRow; k++) rows.push(k);
+    const own = segments.filter((segment) => segment.kind === kind);
+    const rows = new Int32Array(own.reduce((sum, each) => sum + each.lastRow - each.firstRow + 1, 0));
+    let at = 0;
+    for (const { firstRow, lastRow } of own) for (let k = firstRow; k <= lastRow; k++) rows[at++] = k;
     if (kind === "up") rows.reverse();
-    if (rows.length > 0) runs.push({ kind, rows: Int32Array.from(rows) });
+    if (rows.length > 0) runs.push({ kind, rows });
   }
   return runs;
 }
@@ -24,14 +37,15 @@ export function judgedRuns(segments: readonly Segment[]): readonly JudgedRun[] {
 /** 1 for rows of a judged direction, else 0. */
 export function judgedMask(rows: number, runs: readonly JudgedRun[]): Uint8Array {
   const mask = new Uint8Array(rows);
-  for (const run of runs) for (const k of run.rows) mask[k] = 1;
+  for (const { rows: judged } of runs) for (let r = 0; r < judged.length; r++) mask[judged[r]!] = 1;
   return mask;
 }
 
 /** Values of the rows of a run, in its order. */
 export function pick(values: Float64Array, run: JudgedRun): Float64Array {
-  const picked = new Float64Array(run.rows.length);
-  for (let k = 0; k < picked.length; k++) picked[k] = values[run.rows[k]!]!;
+  const { rows } = run;
+  const picked = new Float64Array(rows.length);
+  for (let k = 0; k < picked.length; k++) picked[k] = values[rows[k]!]!;
   return picked;
 }
 

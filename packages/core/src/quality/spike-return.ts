@@ -39,7 +39,7 @@ export function spikeReturn(
   const flags = flagsFor(values, Flag.notEvaluated);
   if (rows < 3) return flags;
   const { slopes, present } = localSlopes(values, coordinate, spacingFloor);
-  const { middle: windowMedian, counted } = windowMedians(slopes, windowRows);
+  const counted = runningCount(slopes);
   const flaggedByShorter = new Uint8Array(rows);
 
   for (let length = 1; length <= longest; length++) {
@@ -50,37 +50,41 @@ export function spikeReturn(
         i = after; // no window that contains this row can be judged
         continue;
       }
+      const left = values[before]!;
+      const right = values[after]!;
+      const low = Math.min(left, right);
+      const high = Math.max(left, right);
+      const above = values[i]! > high;
+      const leaves = above || values[i]! < low;
+      // most rows lie between their neighbours; single rows are still counted as judged below
+      if (length > 1 && !leaves) continue;
       if (length === 1 ? present[i] === 0 || present[before] === 0 : !allPresent(present, before, after))
         continue;
       if (flaggedByShorter[before] === 1 || flaggedByShorter[after] === 1) continue;
-      // window medians are stored by the first pair of the window
       const lead = Math.max(0, before - windowRows);
       const slopesBefore = before === 0 ? 0 : countBetween(counted, lead, before);
       const slopesAfter = after === rows - 1 ? 0 : countBetween(counted, after, after + windowRows);
       if (slopesBefore + slopesAfter < 2) continue;
       if (length === 1 && flags[i] === Flag.notEvaluated) flags[i] = Flag.good;
 
-      const left = values[before]!;
-      const right = values[after]!;
-      const low = Math.min(left, right);
-      const high = Math.max(left, right);
-      const above = values[i]! > high;
-      if (!above && !(values[i]! < low)) continue;
+      if (!leaves) continue;
       let sameSide = true;
       for (let j = i + 1; j < after; j++)
         if (above ? !(values[j]! > high) : !(values[j]! < low)) sameSide = false;
       if (!sameSide) continue;
+      // the height allowed is never below the floor: medians are taken for the few rows that exceed it
+      if (!anyHigher(values, i, after, left, right, floor)) continue;
 
       let spacing = spacingFloor;
       for (let j = i; j <= after; j++)
         spacing = Math.max(spacing, Math.abs(coordinate[j]! - coordinate[j - 1]!));
       const gradient = Math.max(
-        slopesBefore === 0 ? 0 : before >= windowRows ? windowMedian[lead]! : medianOf(slopes, 0, before),
-        slopesAfter === 0 ? 0 : windowMedian[after]!,
+        slopesBefore === 0 ? 0 : medianOf(slopes, lead, before),
+        slopesAfter === 0 ? 0 : medianOf(slopes, after, after + windowRows),
       );
       const allowed = floor + gradientFactor * gradient * spacing;
       for (let j = i; j < after; j++) {
-        const height = Math.min(Math.abs(values[j]! - left), Math.abs(values[j]! - right));
+        const height = heightOf(values[j]!, left, right);
         if (!(height > allowed)) continue;
         const flag = height > badAbove ? Flag.bad : Flag.questionable;
         if (flags[j]! < flag) flags[j] = flag;
@@ -107,15 +111,26 @@ function localSlopes(values: Float64Array, coordinate: Float64Array, spacingFloo
   return { slopes, present };
 }
 
-/** Median of the slopes k to k + windowRows - 1 for each k, and the running count of slopes that are known. */
-function windowMedians(slopes: Float64Array, windowRows: number) {
-  const middle = new Float64Array(slopes.length);
+/** Running count of the slopes that are known. */
+function runningCount(slopes: Float64Array): Int32Array {
   const counted = new Int32Array(slopes.length + 1);
-  for (let k = 0; k < slopes.length; k++) {
-    middle[k] = medianOf(slopes, k, k + windowRows);
-    counted[k + 1] = counted[k]! + (Number.isNaN(slopes[k]!) ? 0 : 1);
-  }
-  return { middle, counted };
+  for (let k = 0; k < slopes.length; k++) counted[k + 1] = counted[k]! + (Number.isNaN(slopes[k]!) ? 0 : 1);
+  return counted;
+}
+
+const heightOf = (value: number, left: number, right: number): number =>
+  Math.min(Math.abs(value - left), Math.abs(value - right));
+
+function anyHigher(
+  values: Float64Array,
+  from: number,
+  to: number,
+  left: number,
+  right: number,
+  limit: number,
+): boolean {
+  for (let j = from; j < to; j++) if (heightOf(values[j]!, left, right) > limit) return true;
+  return false;
 }
 
 const countBetween = (counted: Int32Array, from: number, to: number): number =>

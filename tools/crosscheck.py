@@ -4,7 +4,7 @@
     /usr/bin/python3 tools/crosscheck.py demo-output [--truth test-data/demo-truth]
 
 Every .nc file under the folder opens with ncdump and with xarray (warnings are failures); its units are known to
-udunits; salinity, density, sound speed and depth are recomputed with the TEOS-10 library; layer means are made
+udunits; salinity, density, sound speed and depth and their uncertainties are recomputed with the TEOS-10 library; layer means are made
 again from the rows; the CSV equals the netCDF file number by number; the structure is that of the reference CDL.
 With --truth, what processing found is compared with what the demo's script simulated.
 Ends with "crosscheck: N passed, M failed" and status 1 on any failure or if there is nothing to check.
@@ -24,6 +24,7 @@ from cross_checks.recomputing import recompute  # noqa: E402
 from cross_checks.structure import structure  # noqa: E402
 from cross_checks.tables import tables  # noqa: E402
 from cross_checks.truth import truth  # noqa: E402
+from cross_checks.uncertainties import uncertainties  # noqa: E402
 
 
 def attempt(tally, path, part, *arguments):
@@ -50,6 +51,7 @@ def main(arguments):
         attempt(tally, path, units_are_known, path)
         attempt(tally, path, structure, path)
         attempt(tally, path, tables, path)
+        attempt(tally, path, uncertainties, path)
         if path.stem.endswith("_binned"):
             full = path.with_name(path.name.replace("_binned.nc", "_full.nc"))
             attempt(tally, path, layers, path, full)

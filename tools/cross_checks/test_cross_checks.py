@@ -20,6 +20,7 @@ from .reading import casts, layer_bounds, numbers
 from .recomputing import recompute
 from .structure import REFERENCES, structure
 from .tables import same
+from .uncertainties import uncertainties
 
 
 class CrossChecks(unittest.TestCase):
@@ -74,6 +75,19 @@ class CrossChecks(unittest.TestCase):
             dataset["temperature"].units = "degrees of warmth"
         self.assertIn("references", self.failures(structure, self.full))
         self.assertIn("degrees of warmth", self.failures(units_are_known, self.full))
+
+    def test_a_lacking_and_a_wrong_uncertainty_are_found(self):
+        with netCDF4.Dataset(self.full, "a") as dataset:
+            for name, u in (("conductivity", 0.001), ("temperature", 0.005), ("pressure", 0.05)):
+                dataset.createVariable(f"{name}_uncertainty", "f4", ("obs",))[:] = u
+            # at 45 to 51 degrees north and small depth, 0.05 dbar is 0.0496 m by any formula of the standard ocean
+            dataset.createVariable("depth_uncertainty", "f4", ("obs",))[:] = 0.0496
+        said = self.failures(uncertainties, self.full)
+        self.assertIn("salinity has no uncertainty", said)
+        self.assertNotIn("depth_uncertainty", said)
+        with netCDF4.Dataset(self.full, "a") as dataset:
+            dataset["depth_uncertainty"][:] = 0.06
+        self.assertIn("depth_uncertainty", self.failures(uncertainties, self.full))
 
     def test_a_wrong_layer_is_found(self):
         binned = self.made("binned.cdl", "survey_binned.nc")

@@ -303,7 +303,7 @@ export interface Sensor {
    */
   precision?: number;
   /**
-   * Standard uncertainty (one standard deviation) of a single value, in `units`. Given only if you know it; it is then written beside the data.
+   * Standard uncertainty (one standard deviation) of a single value, in `units`. Given only if you know it; it is then written beside the data, and given for conductivity, temperature and pressure also beside salinity, density, sound speed and depth, propagated (depth needs that of pressure only).
    */
   uncertainty?: number;
   /**

@@ -120,6 +120,10 @@ function layerVariables(
   const counts: MemoryVariable[] = [];
   const spreads: MemoryVariable[] = [];
   const uncertainties: MemoryVariable[] = [];
+  const rowsOf = (cast: number, column: string) =>
+    layers[cast]?.columns.get(column)?.mean ??
+    (column === words.coordinate ? layers[cast]?.centres : null) ??
+    null;
   for (const group of groups) {
     // a counter or a code has no mean that means anything
     if (group.name === words.coordinate || !group.quantity.unitsTold) continue;
@@ -148,7 +152,7 @@ function layerVariables(
         ancillary.push(spread.name);
       }
     }
-    const uncertainty = uncertaintyVariable(group, values, casts, places, layout, context);
+    const uncertainty = uncertaintyVariable(group, values, casts, places, layout, context, rowsOf);
     if (uncertainty) {
       uncertainties.push(uncertainty);
       ancillary.push(uncertainty.name);

@@ -131,6 +131,7 @@ export function quantityVariables(
   const uncertainties: MemoryVariable[] = [];
   const dimensions: MemoryDimension[] = [];
   let vertical: { stored: Stored; units: string } | null = null;
+  const rowsOf = (cast: number, column: string) => casts[cast]?.columns.get(column)?.values ?? null;
   for (const group of groups) {
     const values = joined(places, (cast) => {
       const column = group.columns[cast];
@@ -153,7 +154,7 @@ export function quantityVariables(
       if (received.length) dimensions.push(received.length);
       ancillary.push(received.variable.name);
     }
-    const uncertainty = uncertaintyVariable(group, values, casts, places, layout, context);
+    const uncertainty = uncertaintyVariable(group, values, casts, places, layout, context, rowsOf);
     if (uncertainty) {
       uncertainties.push(uncertainty);
       ancillary.push(uncertainty.name);

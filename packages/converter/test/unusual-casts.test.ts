@@ -349,3 +349,14 @@ test("the order in which casts are given changes nothing", () => {
   expect(uuid(casts)).toMatch(/^[0-9a-f]{8}-[0-9a-f]{4}-5[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/);
   expect(uuid([first, second])).not.toBe(uuid(casts));
 });
+
+test("a row of a series whose time repeats is flagged, and the file says how many", async () => {
+  const elapsed = series!.elapsed!.slice();
+  elapsed[7] = elapsed[6]!;
+  const dataset = seriesDataset({ ...series!, elapsed }, context);
+  const flags = await numbers(dataset, "time_qc");
+  expect(flags[7]).toBe(3);
+  expect(flags.filter((flag) => flag === 3)).toHaveLength(1);
+  expect(text(dataset, "time", "comment")).toBe("rows that have the time of an earlier row: 1, flagged 3");
+  expect(dataset.variables.get("time")?.dimensions).toEqual(["obs"]);
+});

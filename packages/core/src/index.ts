@@ -66,6 +66,7 @@ export * from "./quality/presets.ts";
 export * from "./quality/pressure-increasing.ts";
 export { type RateOfChangeLimits, rateOfChange } from "./quality/rate-of-change.ts";
 export * from "./quality/rated-pressure.ts";
+export * from "./quality/row-time-flags.ts";
 export * from "./quality/satellites.ts";
 export { sourceFlagTest } from "./quality/source-flags.ts";
 export * from "./quality/spike.ts";

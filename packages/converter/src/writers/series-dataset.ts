@@ -1,4 +1,4 @@
-import { type Cast, Flag, formatIsoDuration, timeFlag } from "@wherry/core";
+import { type Cast, Flag, formatIsoDuration, type RowTimeFlags, rowTimeFlags } from "@wherry/core";
 import { type Dataset, type MemoryVariable, memoryDataset } from "@wherry/netcdf";
 import { arrangeSeries } from "./arrange-series.ts";
 import { type ColumnGroup, groupColumns, rowPlaces } from "./column-groups.ts";
@@ -33,6 +33,7 @@ export function seriesDataset(cast: Cast, context: WritingContext, suffix = `ser
   const times = Float64Array.from(cast.elapsed ?? new Float64Array(cast.rows).fill(Number.NaN), (elapsed) =>
     cast.timeRole === "end" || cast.timeRole === "bottom" ? Number.NaN : cast.time + elapsed,
   );
+  const rowTimes = rowTimeFlags(cast);
   const isOrdered = times.every((time, row) => !Number.isNaN(time) && (row === 0 || time > times[row - 1]!));
   const dimension = isOrdered ? "time" : "obs";
   const depth = groups.find(({ name }) => name === "depth");
@@ -86,7 +87,7 @@ export function seriesDataset(cast: Cast, context: WritingContext, suffix = `ser
     ),
     variables: [
       feature.identity,
-      rowTimeVariable(times, dimension),
+      rowTimeVariable(times, dimension, repeatedWords(rowTimes)),
       ...feature.coordinates,
       ...(nominal === null ? [] : [nominal]),
       ...feature.facts,
@@ -94,7 +95,7 @@ export function seriesDataset(cast: Cast, context: WritingContext, suffix = `ser
         "time_qc",
         "the time of the row",
         [dimension],
-        Array.from(times, (time) => (Number.isNaN(time) ? Flag.missing : timeFlag(cast))),
+        Array.from(times, (time, row) => (Number.isNaN(time) ? Flag.missing : rowTimes.flags[row]!)),
         layout.coordinates,
       ),
       ...rows.variables,
@@ -105,7 +106,17 @@ export function seriesDataset(cast: Cast, context: WritingContext, suffix = `ser
   return memoryDataset(arrangeSeries(content, context.target ?? generalTarget));
 }
 
-function rowTimeVariable(times: Float64Array, dimension: "time" | "obs"): MemoryVariable {
+function repeatedWords({ repeated, isCoarse }: RowTimeFlags): string | null {
+  if (repeated === 0) return null;
+  const words = `rows that have the time of an earlier row: ${repeated}`;
+  return isCoarse ? `${words}; the clock of the source is coarser than the rows` : `${words}, flagged 3`;
+}
+
+function rowTimeVariable(
+  times: Float64Array,
+  dimension: "time" | "obs",
+  comment: string | null,
+): MemoryVariable {
   const stored = store(times, "double");
   return {
     name: "time",
@@ -119,6 +130,7 @@ function rowTimeVariable(times: Float64Array, dimension: "time" | "obs"): Memory
       ["calendar", "standard"],
       ["axis", "T"],
       stored.missing > 0 ? fillAttribute(stored) : null,
+      ["comment", comment],
       ["ancillary_variables", "time_qc"],
       ["coverage_content_type", "coordinate"],
     ),

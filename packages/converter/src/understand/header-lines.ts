@@ -30,6 +30,18 @@ export function readHeaderLine({ number, text }: OtherLine): HeaderLine | null {
   return { number, text: bare, key, value, tokens, topics: headerTopics(tokens.slice(0, 40)) };
 }
 
+/** Topics of all words of a line, its value among them; found once, many facts look for them. */
+export function topicsOfLine(line: HeaderLine): ReadonlyMap<HeaderTopic, string> {
+  let topics = known.get(line);
+  if (topics === undefined) {
+    topics = headerTopics(wordsOf(line.text));
+    known.set(line, topics);
+  }
+  return topics;
+}
+
+const known = new WeakMap<HeaderLine, ReadonlyMap<HeaderTopic, string>>();
+
 function keyAndValue(text: string): [string | null, string] {
   // a colon between digits belongs to a time of day
   const sign = /^([^:=\t;,|]{1,60}?)\s*(?::(?!\d\d(?:\D|$))|=|\t|;|,(?=\S)|\|)\s*(.*)$/.exec(text);

@@ -1,5 +1,5 @@
 import { parseDecimal } from "@wherry/core";
-import type { HeaderLine } from "./header-lines.ts";
+import { type HeaderLine, topicsOfLine } from "./header-lines.ts";
 import { type HeaderTopic, headerTopics } from "./vocabulary/header-words.ts";
 import { readUnit } from "./vocabulary/unit-spellings.ts";
 import { wordsOf } from "./words.ts";
@@ -117,7 +117,7 @@ const REFERENCES: readonly (readonly [RegExp, string])[] = [
 export function sensorDepth(lines: readonly HeaderLine[]): SensorDepth | null {
   for (const line of lines) {
     const keyed = line.key !== null && line.topics.has("sensorDepth");
-    if (!keyed && !headerTopics(wordsOf(line.text)).has("sensorDepth")) continue;
+    if (!keyed && !topicsOfLine(line).has("sensorDepth")) continue;
     const word =
       /(?:sensor|instrument|fixed|mooring|nominal|measuring)? ?depth|profondeur|immersion|tiefe|diepte|dybde|djup|hung at|held at/i;
     const text = keyed ? line.value : line.text.slice(Math.max(0, line.text.search(word)));
@@ -137,7 +137,7 @@ export function sensorDepth(lines: readonly HeaderLine[]): SensorDepth | null {
 
 /** First line whose words are about a topic. */
 export function lineAbout(lines: readonly HeaderLine[], topic: HeaderTopic): HeaderLine | null {
-  return lines.find((line) => headerTopics(wordsOf(line.text)).has(topic)) ?? null;
+  return lines.find((line) => topicsOfLine(line).has(topic)) ?? null;
 }
 
 /** Missing markers that a header or note names: "99.99 = no reading", "missing value: -999". */
@@ -145,7 +145,7 @@ export function namedMissingMarkers(lines: readonly HeaderLine[]): readonly Stat
   const found: Stated<string>[] = [];
   const MARKER = String.raw`[-+]?\d+(?:[.,]\d+)?(?:[eE][+-]?\d+)?|\*+|-{1,3}|[A-Za-z#/]{1,5}|\?+`;
   for (const line of lines) {
-    if (!headerTopics(wordsOf(line.text)).has("missing")) continue;
+    if (!topicsOfLine(line).has("missing")) continue;
     const before = new RegExp(
       String.raw`(?:^|[\s:;,("'])(${MARKER})["')]?\s*(?:=|:|means?|is|stands for|for|bedeutet|signifie)\s*["'(]?([A-Za-zÀ-ÿ][A-Za-zÀ-ÿ ]*)`,
       "g",

@@ -1,5 +1,5 @@
 import { type DateOrder, type DateReading, findMoments, type Moment } from "./clock.ts";
-import type { HeaderLine } from "./header-lines.ts";
+import { type HeaderLine, topicsOfLine } from "./header-lines.ts";
 import { headerTopics } from "./vocabulary/header-words.ts";
 import { wordsOf } from "./words.ts";
 import { readZone, type ZoneReading, zoneAmong } from "./zone.ts";
@@ -83,7 +83,7 @@ export function zoneFacts(lines: readonly HeaderLine[]): readonly ZoneFact[] {
 }
 
 const mentionsTime = (line: HeaderLine) => {
-  const topics = headerTopics(wordsOf(line.text));
+  const topics = topicsOfLine(line);
   return (
     topics.has("clock") ||
     topics.has("date") ||

@@ -25,8 +25,11 @@ export function addComputed(cast: Cast, depthMethod: DepthMethod): Cast {
     (column) => column.method !== null && cast.columns.get(column.name) !== column,
   );
   if (added.length === 0) return withStep(cast, skipped(step, "the inputs are not there"));
-  const missing = (column: Column) =>
-    column.values.reduce((count, value) => count + (Number.isNaN(value) ? 1 : 0), 0);
+  const missing = ({ values }: Column) => {
+    let count = 0;
+    for (let k = 0; k < values.length; k++) if (Number.isNaN(values[k]!)) count++;
+    return count;
+  };
   return withStep(result, {
     step,
     parameters: Object.fromEntries(added.map((column) => [column.name, column.method!.equation])),

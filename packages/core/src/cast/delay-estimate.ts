@@ -70,12 +70,13 @@ function best(
     let xy = 0;
     let xx = 0;
     let yy = 0;
-    for (let k = from; k < to; k++) {
-      const j = k + shift;
-      if (j < from || j >= to) continue;
-      xy += dC[k]! * dT[j]!;
-      xx += dC[k]! * dC[k]!;
-      yy += dT[j]! * dT[j]!;
+    const last = Math.min(to, to - shift);
+    for (let k = Math.max(from, from - shift); k < last; k++) {
+      const c = dC[k]!;
+      const t = dT[k + shift]!;
+      xy += c * t;
+      xx += c * c;
+      yy += t * t;
     }
     return xx > 0 && yy > 0 ? Math.abs(xy) / Math.sqrt(xx * yy) : Number.NaN;
   };

@@ -160,22 +160,23 @@ function averaged(column: Column, rows: Int32Array, layerOf: Int32Array, layers:
   const good = new Int32Array(layers);
   const doubted = new Int32Array(layers);
   const doubts = doubtedRows(column);
+  // rows that take part and their layers, for the second pass
+  const taken = new Int32Array(rows.length);
+  const into = new Int32Array(rows.length);
+  let used = 0;
   for (let r = 0; r < rows.length; r++) {
     const k = rows[r]!;
     const layer = layerOf[r]!;
     if (layer < 0 || out[k] === 1 || Number.isNaN(values[k]!)) continue;
+    taken[used] = k;
+    into[used++] = layer;
     mean[layer]! += values[k]!;
     count[layer]! += 1;
     if (flags[k] === Flag.good) good[layer]! += 1;
     if (doubts !== null && doubts[k] === 1) doubted[layer]! += 1;
   }
   for (let layer = 0; layer < layers; layer++) mean[layer]! /= count[layer]!;
-  for (let r = 0; r < rows.length; r++) {
-    const k = rows[r]!;
-    const layer = layerOf[r]!;
-    if (layer < 0 || out[k] === 1 || Number.isNaN(values[k]!)) continue;
-    squares[layer]! += (values[k]! - mean[layer]!) ** 2;
-  }
+  for (let r = 0; r < used; r++) squares[into[r]!]! += (values[taken[r]!]! - mean[into[r]!]!) ** 2;
   const sd = squares.map((sum, layer) =>
     count[layer]! < 2 ? Number.NaN : Math.sqrt(sum / (count[layer]! - 1)),
   );

@@ -21,7 +21,7 @@ export function placedRows(cast: Cast, { coordinate, direction }: LayerChoice): 
   const place = valuesOf(cast, coordinate);
   const judge = cast.columns.get("pressure") ?? cast.columns.get(coordinate);
   if (place === null || judge === undefined) return new Int32Array();
-  const out = keptOut(judge);
+  const out = keptOut(judge).slice();
   for (const name of ["temperature", "conductivity"]) {
     const unsettled = cast.columns.get(name)?.tests.get("unsettled");
     if (unsettled !== undefined)

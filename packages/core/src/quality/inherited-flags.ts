@@ -26,8 +26,23 @@ export function inheritedFlags(values: Float64Array, inputs: readonly Uint8Array
   return flags;
 }
 
-/** 1 for rows of a column that must not go into a layer mean: flag 3, 4 or 9, but for a 3 from layer tests only. */
+/**
+ * 1 for rows of a column that must not go into a layer mean: flag 3, 4 or 9, but for a 3 from layer tests only. The
+ * array is shared by all who ask for the same column: copy it before changing it.
+ */
 export function keptOut(column: Column): Uint8Array {
+  let out = known.get(column);
+  if (out === undefined) {
+    out = rowsKeptOut(column);
+    known.set(column, out);
+  }
+  return out;
+}
+
+/** Both ways of a cast, and layers of each width, ask for the rows of the same column. */
+const known = new WeakMap<Column, Uint8Array>();
+
+function rowsKeptOut(column: Column): Uint8Array {
   const { flags } = column;
   const out = new Uint8Array(flags.length);
   for (let k = 0; k < out.length; k++) if (flags[k]! >= Flag.questionable) out[k] = 1;

@@ -257,6 +257,8 @@ interface Phrase {
 }
 
 const PHRASES = new Map<string, Phrase[]>();
+/** First words of the phrases: most words of a line begin none, and need no joining. */
+const OPENING = new Set<string>();
 let longest = 1;
 for (const { topic, languages, words } of ENTRIES) {
   for (const part of words.split(",")) {
@@ -265,6 +267,7 @@ for (const { topic, languages, words } of ENTRIES) {
     const known = PHRASES.get(key) ?? [];
     known.push({ topic, languages });
     PHRASES.set(key, known);
+    OPENING.add(key.split(" ")[0]!);
   }
 }
 
@@ -272,6 +275,7 @@ for (const { topic, languages, words } of ENTRIES) {
 export function headerTopics(tokens: readonly string[]): ReadonlyMap<HeaderTopic, string> {
   const found = new Map<HeaderTopic, string>();
   for (let i = 0; i < tokens.length; i++) {
+    if (!OPENING.has(tokens[i]!)) continue;
     for (let n = Math.min(longest, tokens.length - i); n >= 1; n--) {
       const phrase = tokens.slice(i, i + n).join(" ");
       for (const { topic } of PHRASES.get(phrase) ?? []) if (!found.has(topic)) found.set(topic, phrase);

@@ -14,6 +14,7 @@ export default defineConfig({
     reporters: ["default", inTools("skip-reasons.ts")],
     setupFiles: [inTools("fixed-seed.ts")],
     testTimeout: 300_000,
+    hookTimeout: 300_000,
     maxWorkers: 2,
   },
 });

@@ -1,5 +1,5 @@
 import { readdir, stat } from "node:fs/promises";
-import { basename, join } from "node:path";
+import { join } from "node:path";
 import type { Problem } from "@wherry/core";
 import { problemFromIo } from "./problem-from-io.ts";
 
@@ -40,6 +40,3 @@ export async function findFiles(paths: readonly string[]): Promise<FoundFiles> {
   }
   return { files: [...files], problems };
 }
-
-/** File names are the part of a path that goes into archives: never a folder of the person's machine. */
-export const fileName = (path: string): string => basename(path);

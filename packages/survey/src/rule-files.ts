@@ -28,7 +28,7 @@ function unknownSet(name: string): Problem {
 }
 
 /** The rules of a document of a person's own. */
-export async function readRuleFile(path: string): Promise<Result<readonly Rule[]>> {
+async function readRuleFile(path: string): Promise<Result<readonly Rule[]>> {
   const document = await readJson(path);
   if (!document.ok) return document;
   const rules = rulesOfDocument(document.value, path);

@@ -60,7 +60,8 @@ export async function readExports(
   const problems: Problem[] = [...found.problems];
   const isExport = (kind: string) => !NO_EXPORTS.has(kind) && (netcdf === "read" || !NETCDF.has(kind));
   const wanted = found.files.filter((path) => paths.includes(path) || isExport(extname(path).toLowerCase()));
-  const skipped = found.files.filter((path) => !wanted.includes(path));
+  const taken = new Set(wanted);
+  const skipped = found.files.filter((path) => !taken.has(path));
   const home = commonFolder(wanted);
   const { understand, jobs } = workers ?? (await startWorkers(1));
   const results = await inOrder(wanted, jobs, async (path, index): Promise<Result<UnderstoodFile>> => {

@@ -29,6 +29,7 @@ export interface ProcessingRecipe {
   quality?: QualityTests;
   depth?: Depth;
   layers?: LayerMeans;
+  soundSpeedProfile?: SoundSpeedProfile;
 }
 /**
  * The time of the instrument's clock made true before anything else.
@@ -1007,4 +1008,21 @@ export interface LayerMeans {
    * Which way of the cast is averaged. Down is the reference: the sensors meet undisturbed water.
    */
   direction?: "down" | "up";
+}
+/**
+ * The product soundspeed: sound speed against depth from the layer means. Not for navigation or diving.
+ */
+export interface SoundSpeedProfile {
+  /**
+   * Layers are left out that linear interpolation between their neighbours gives within this; 0 keeps all.
+   */
+  tolerance?: number;
+  /**
+   * Carry the value of the shallowest layer to the surface; the point is marked.
+   */
+  toSurface?: boolean;
+  /**
+   * Carry the profile below its deepest layer down to this depth, with the temperature and salinity of that layer; the point is marked. null: not at all.
+   */
+  toDepth?: number | null;
 }

@@ -34,6 +34,7 @@ export { type RowTimes, rowTimes } from "./cast/row-times.ts";
 export { type CastStyle, deepestOf, segment, styleOf } from "./cast/segmentation.ts";
 export * from "./cast/series-signs.ts";
 export { type SmoothingParameters, smoothColumns } from "./cast/smooth-columns.ts";
+export * from "./cast/sound-speed-profile.ts";
 export { type DespikeParameters, flagSpikes, type SpikeHeights } from "./cast/spikes.ts";
 export * from "./problem.ts";
 export { aggregate } from "./quality/aggregate.ts";

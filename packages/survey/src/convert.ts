@@ -22,7 +22,9 @@ import { readVocabulary } from "./vocabulary-file.ts";
 import { startWorkers, type Workers } from "./workers.ts";
 import { type Format, keepOriginals, writeProducts } from "./write-products.ts";
 
-export const PRODUCTS = ["full", "binned", "series", "csv"] as const;
+export const DEFAULT_PRODUCTS = ["full", "binned", "series", "csv"] as const;
+/** Every product that can be asked for. */
+export const PRODUCTS = [...DEFAULT_PRODUCTS, "soundspeed"] as const;
 export type Product = (typeof PRODUCTS)[number];
 
 export interface ConvertOptions extends RunOptions {
@@ -180,6 +182,7 @@ async function convertInto(
       },
       products: new Set(options.products.filter((product): product is ProductKind => product !== "csv")),
       perCast: options.perCast,
+      soundSpeed: recipe.soundSpeedProfile,
     },
     { withCsv: options.products.includes("csv"), format: options.format ?? "classic" },
     options.signal,
@@ -188,7 +191,7 @@ async function convertInto(
   const record = `${sheet.survey.id}_processing.json`;
   await writeFile(
     join(folder, record),
-    processingText(processingRecord(casts, recipe, software, held, layers)),
+    processingText(processingRecord(casts, { ...recipe }, software, held, layers)),
   );
   const copy = basename(options.sheet);
   await writeFile(join(folder, copy), completeSheetText(text, completed.added));

@@ -1,5 +1,5 @@
 import type { SurveySheet } from "@wherry/contracts";
-import { instrumentOf, settingsFromSheet } from "@wherry/converter";
+import { instrumentOf, type RecipeSettings, settingsFromSheet } from "@wherry/converter";
 import {
   type BorrowedOffset,
   borrowedOffset,
@@ -18,7 +18,7 @@ export interface ProcessedSurvey {
   /** Layer means of the profiles, by cast id. */
   readonly layers: ReadonlyMap<string, LayerMeans>;
   /** Settings of the survey as used, for the processing record. */
-  readonly recipe: Readonly<Record<string, unknown>>;
+  readonly recipe: RecipeSettings;
 }
 
 /** Cleans, computes, judges and averages every cast. One width of layers serves the whole survey. */

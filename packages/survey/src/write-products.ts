@@ -28,12 +28,13 @@ export async function writeProducts(
   signal?: AbortSignal,
 ): Promise<Result<string[]>> {
   const names: string[] = [];
-  for (const { stem, dataset } of surveyProducts(survey)) {
+  for (const { kind, stem, dataset } of surveyProducts(survey)) {
     signal?.throwIfAborted();
     const written = await writeNetcdf(join(folder, `${stem}.nc`), dataset, format);
     if (!written.ok) return written;
     names.push(`${stem}.nc`);
-    if (!withCsv) continue;
+    // who corrects soundings reads text
+    if (!withCsv && kind !== "soundspeed") continue;
     const { chunks, metadata } = await csvChunks(dataset, `${stem}.csv`);
     await writeFile(join(folder, `${stem}.csv`), chunks);
     await writeFile(join(folder, `${stem}.csv-metadata.json`), metadata);

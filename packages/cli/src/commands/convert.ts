@@ -1,4 +1,12 @@
-import { convert, FORMATS, type Format, PRODUCTS, type Product, TARGETS } from "@wherry/survey";
+import {
+  convert,
+  DEFAULT_PRODUCTS,
+  FORMATS,
+  type Format,
+  PRODUCTS,
+  type Product,
+  TARGETS,
+} from "@wherry/survey";
 import { Command, InvalidArgumentError, Option } from "commander";
 import type { Context } from "../command.ts";
 import { Exit, worst } from "../exit.ts";
@@ -41,9 +49,9 @@ export function convertCommand({ terminal, version, signal, finish }: Context): 
     .requiredOption("-s, --sheet <file>", "the survey sheet")
     .requiredOption("-o, --out <folder>", "folder to make for the result")
     .addOption(
-      new Option("--products <list>", "which products, by commas")
+      new Option("--products <list>", `which products, by commas, of ${PRODUCTS.join(", ")}`)
         .argParser(parseProducts)
-        .default(PRODUCTS, PRODUCTS.join(",")),
+        .default(DEFAULT_PRODUCTS, DEFAULT_PRODUCTS.join(",")),
     )
     .option("--per-cast", "one file per cast instead of one per survey")
     .option(

@@ -20,8 +20,10 @@ import {
   type SegmentationParameters,
   type SeriesParameters,
   type SmoothingParameters,
+  type SoundSpeedProfileParameters,
   segmentationDefaults,
   seriesDefaults,
+  soundSpeedProfileDefaults,
 } from "@wherry/core";
 
 /** A reading of the instrument's clock and the true time, ISO 8601 in UTC. */
@@ -73,6 +75,7 @@ export interface RecipeSettings {
     readonly coordinate: "depth" | "pressure";
     readonly direction: "down" | "up";
   };
+  readonly soundSpeedProfile: SoundSpeedProfileParameters;
 }
 
 export const defaultSettings: RecipeSettings = {
@@ -99,4 +102,5 @@ export const defaultSettings: RecipeSettings = {
   },
   depth: { method: "automatic" },
   layers: { width: null, coordinate: "depth", direction: "down" },
+  soundSpeedProfile: soundSpeedProfileDefaults,
 };

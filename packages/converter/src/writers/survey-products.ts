@@ -1,11 +1,17 @@
-import type { Cast, LayerMeans } from "@wherry/core";
+import {
+  type Cast,
+  type LayerMeans,
+  type SoundSpeedProfileParameters,
+  soundSpeedProfileDefaults,
+} from "@wherry/core";
 import type { Dataset } from "@wherry/netcdf";
 import { binnedDataset } from "./binned-dataset.ts";
 import { fullDataset } from "./full-dataset.ts";
 import { seriesDataset } from "./series-dataset.ts";
+import { soundSpeedDataset } from "./sound-speed-dataset.ts";
 import type { WritingContext } from "./writing-context.ts";
 
-export type ProductKind = "full" | "binned" | "series";
+export type ProductKind = "full" | "binned" | "series" | "soundspeed";
 
 /** A survey ready to be written. */
 export interface SurveyInput {
@@ -14,8 +20,10 @@ export interface SurveyInput {
   /** Layer means of the profiles, by cast id. */
   readonly layers: ReadonlyMap<string, LayerMeans>;
   readonly context: WritingContext;
-  /** Which products to make; all unless given. */
+  /** Which products to make; full, binned and series unless given. */
   readonly products?: ReadonlySet<ProductKind>;
+  /** How sound-speed profiles are thinned and carried on; by the defaults unless given. */
+  readonly soundSpeed?: SoundSpeedProfileParameters;
   /** One file for each cast instead of one for all. */
   readonly perCast?: boolean;
 }
@@ -27,14 +35,15 @@ export interface SurveyProduct {
   readonly dataset: Dataset;
 }
 
-const ALL: ReadonlySet<ProductKind> = new Set(["full", "binned", "series"]);
+const DEFAULT: ReadonlySet<ProductKind> = new Set(["full", "binned", "series"]);
 
 /**
  * The data sets of a survey, made one by one as they are asked for: `<id>_full`, `<id>_binned` and a
- * `<id>_series_<cast>` for each fixed-depth series; per cast `<id>_<cast>_full` and so on.
+ * `<id>_series_<cast>` for each fixed-depth series; per cast `<id>_<cast>_full` and so on. Sound-speed profiles are
+ * one `<id>_soundspeed` either way: each tells the change since the cast before.
  */
 export function* surveyProducts(survey: SurveyInput): Generator<SurveyProduct> {
-  const { casts, layers, context, products = ALL, perCast = false } = survey;
+  const { casts, layers, context, products = DEFAULT, perCast = false } = survey;
   const id = context.sheet.survey.id;
   const profiles = casts.filter(({ kind, rows }) => kind === "profile" && rows > 0);
   const groups = perCast ? profiles.map((cast) => [cast]) : profiles.length > 0 ? [profiles] : [];
@@ -49,6 +58,11 @@ export function* surveyProducts(survey: SurveyInput): Generator<SurveyProduct> {
     if (!products.has("binned")) continue;
     const binned = binnedDataset(group, layers, context, suffix(own, "binned"), perCast);
     if (binned) yield { kind: "binned", stem: `${id}_${own}binned`, dataset: binned };
+  }
+  if (products.has("soundspeed")) {
+    const { soundSpeed = soundSpeedProfileDefaults } = survey;
+    const dataset = soundSpeedDataset(profiles, layers, context, soundSpeed);
+    if (dataset) yield { kind: "soundspeed", stem: `${id}_soundspeed`, dataset };
   }
   if (!products.has("series")) return;
   for (const cast of casts) {

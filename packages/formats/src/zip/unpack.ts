@@ -3,10 +3,14 @@ import { fail, type Result, succeed } from "@wherry/core";
 import { inflateSync } from "fflate";
 import { packedBytes, type ZipMember } from "./zip-directory.ts";
 
-/** The bytes of a member, held against the size and the CRC-32 that the directory states. */
+/** The bytes of a member of an archive in memory, held against the size and the CRC-32 that the directory states. */
 export function unpack(bytes: Uint8Array, member: ZipMember, file: string): Result<Uint8Array> {
   const packed = packedBytes(bytes, member, file);
-  if (!packed.ok) return packed;
+  return packed.ok ? unpackMember(packed.value, member, file) : packed;
+}
+
+/** The bytes of a member from its packed bytes, held against the size and the CRC-32 that the directory states. */
+export function unpackMember(packed: Uint8Array, member: ZipMember, file: string): Result<Uint8Array> {
   const { name, size, offset } = member;
   const damaged = (what: string) =>
     fail({
@@ -15,11 +19,11 @@ export function unpack(bytes: Uint8Array, member: ZipMember, file: string): Resu
       where: { file: `${file}/${name}`, byte: offset },
       remedy: "Get the archive again.",
     });
-  let content = packed.value;
+  let content = packed;
   if (member.method === "deflated")
     try {
       // into an array of the stated size, so that no more memory is taken whatever the packed bytes say
-      content = inflateSync(packed.value, { out: new Uint8Array(size) });
+      content = inflateSync(packed, { out: new Uint8Array(size) });
     } catch {
       return damaged("its packed bytes make no sense");
     }

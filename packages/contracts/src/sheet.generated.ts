@@ -41,6 +41,7 @@ export interface SurveySheet {
    */
   instruments?: Instrument[];
   processing?: ProcessingChoices;
+  exchange?: ExchangeFiles;
   /**
    * Answers to what the files leave open. The program prints the line to add with each question.
    */
@@ -418,6 +419,23 @@ export interface SalinityOffsetByName {
    * Where it comes from.
    */
   from: string;
+}
+/**
+ * What only WHP-Exchange files (--products whp) name.
+ */
+export interface ExchangeFiles {
+  /**
+   * Cruise code: code of the platform and first day, as 99ZZ20250513.
+   */
+  expocode: string;
+  /**
+   * Name of the section, if the stations lie on one.
+   */
+  section?: string;
+  /**
+   * Letters of division, institution and person that follow the date of writing in the first line.
+   */
+  stamp?: string;
 }
 /**
  * An answer to one question.

@@ -28,4 +28,5 @@ export * from "./writers/series-dataset.ts";
 export * from "./writers/survey-products.ts";
 export * from "./writers/target.ts";
 export * from "./writers/uuid.ts";
+export * from "./writers/whp-exchange.ts";
 export type { WritingContext } from "./writers/writing-context.ts";

@@ -5,10 +5,11 @@ import {
   completeSheet,
   completeSheetText,
   type HeldCast,
-  type ProductKind,
+  PRODUCT_KINDS,
   processingRecord,
   processingText,
   readSheet,
+  type SurveyInput,
   type Target,
 } from "@wherry/converter";
 import { fail, type Problem, parseIsoTime, type Result, type StandardNameTable, succeed } from "@wherry/core";
@@ -20,11 +21,11 @@ import { chooseTarget } from "./target-file.ts";
 import { type RunOptions, readExports } from "./understand-files.ts";
 import { readVocabulary } from "./vocabulary-file.ts";
 import { startWorkers, type Workers } from "./workers.ts";
-import { type Format, keepOriginals, writeProducts } from "./write-products.ts";
+import { type Format, keepOriginals, writeProducts, writeWhpExchange } from "./write-products.ts";
 
 export const DEFAULT_PRODUCTS = ["full", "binned", "series", "csv"] as const;
 /** Every product that can be asked for. */
-export const PRODUCTS = [...DEFAULT_PRODUCTS, "soundspeed"] as const;
+export const PRODUCTS = [...DEFAULT_PRODUCTS, "soundspeed", "whp"] as const;
 export type Product = (typeof PRODUCTS)[number];
 
 export interface ConvertOptions extends RunOptions {
@@ -168,22 +169,25 @@ async function convertInto(
   const { ready, held, questions } = holdBack(files, completed.casts);
   const { casts, layers, recipe } = await processSurvey(completed.sheet, ready, workers, options);
   const software = `wherry ${options.version}`;
+  const survey: SurveyInput = {
+    casts,
+    layers,
+    context: {
+      sheet: completed.sheet,
+      created,
+      software,
+      standardNames: `CF Standard Name Table v${table.version}`,
+      target,
+    },
+    products: new Set(PRODUCT_KINDS.filter((kind) => options.products.includes(kind))),
+    perCast: options.perCast,
+    soundSpeed: recipe.soundSpeedProfile,
+  };
+  const exchanged = options.products.includes("whp") ? await writeWhpExchange(folder, survey) : succeed([]);
+  if (!exchanged.ok) return exchanged;
   const written = await writeProducts(
     folder,
-    {
-      casts,
-      layers,
-      context: {
-        sheet: completed.sheet,
-        created,
-        software,
-        standardNames: `CF Standard Name Table v${table.version}`,
-        target,
-      },
-      products: new Set(options.products.filter((product): product is ProductKind => product !== "csv")),
-      perCast: options.perCast,
-      soundSpeed: recipe.soundSpeedProfile,
-    },
+    survey,
     { withCsv: options.products.includes("csv"), format: options.format ?? "classic" },
     options.signal,
   );
@@ -203,7 +207,7 @@ async function convertInto(
   return succeed(
     {
       out: options.out,
-      files: casts.length === 0 ? [] : [...written.value, record, copy, "original/"],
+      files: casts.length === 0 ? [] : [...written.value, ...exchanged.value, record, copy, "original/"],
       casts: casts.length,
       held,
       questions,
@@ -211,6 +215,6 @@ async function convertInto(
       added: completed.added.map(({ id }) => id),
       skipped: read.skipped.filter((path) => resolve(path) !== resolve(options.sheet)),
     },
-    [...warnings, ...completed.warnings],
+    [...warnings, ...completed.warnings, ...exchanged.warnings],
   );
 }

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { mkdir, open, readFile, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { csvChunks, type SurveyInput, surveyProducts } from "@wherry/converter";
+import { csvChunks, type SurveyInput, surveyProducts, whpExchangeFiles } from "@wherry/converter";
 import { fail, type Result, succeed } from "@wherry/core";
 import { type Dataset, type Sink, writeClassic, writeNetcdf4 } from "@wherry/netcdf";
 
@@ -67,6 +67,17 @@ export interface Original {
   readonly path: string;
   readonly name: string;
   readonly sha256: string;
+}
+
+/** Layer means as files of the exchange format, one a cast; casts that it can't hold are told as warnings. */
+export async function writeWhpExchange(folder: string, survey: SurveyInput): Promise<Result<string[]>> {
+  const made = whpExchangeFiles(survey.casts, survey.layers, survey.context);
+  if (!made.ok) return made;
+  for (const { name, text } of made.value) await writeFile(join(folder, name), text);
+  return succeed(
+    made.value.map(({ name }) => name),
+    made.warnings,
+  );
 }
 
 /** The source files byte for byte, in folders as they came; refused if one is not what was understood. */

@@ -11,7 +11,8 @@ import { seriesDataset } from "./series-dataset.ts";
 import { soundSpeedDataset } from "./sound-speed-dataset.ts";
 import type { WritingContext } from "./writing-context.ts";
 
-export type ProductKind = "full" | "binned" | "series" | "soundspeed";
+export const PRODUCT_KINDS = ["full", "binned", "series", "soundspeed"] as const;
+export type ProductKind = (typeof PRODUCT_KINDS)[number];
 
 /** A survey ready to be written. */
 export interface SurveyInput {

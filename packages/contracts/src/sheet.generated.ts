@@ -2,6 +2,14 @@
 
 export type Text = string;
 /**
+ * ROR of the institution, as https://ror.org/03yrm5c26.
+ */
+export type Ror = string;
+/**
+ * ORCID of the person, as 0000-0002-1825-0097.
+ */
+export type Orcid = string;
+/**
  * An e-mail address.
  */
 export type Email = string;
@@ -26,6 +34,10 @@ export interface SurveySheet {
    * Version of the form of this sheet; always 1.
    */
   version: 1;
+  /**
+   * Path of a base sheet, or of several, from the folder of this one: what they tell of the boat, the instrument or the people holds here too unless this sheet says otherwise.
+   */
+  inherit?: Text | [Text, ...Text[]];
   /**
    * Moment, in UTC, that every date of writing in the products is taken from. The same sheet and files then give the same bytes on any later day.
    */
@@ -87,6 +99,7 @@ export interface SurveyIdentity {
    * Where the data come from; without it, the institution of the creator.
    */
   institution?: string;
+  institution_ror?: Ror;
   /**
    * Scientific project.
    */
@@ -108,9 +121,34 @@ export interface SurveyIdentity {
    */
   acknowledgement?: string;
   /**
-   * Address or SPDX identifier of the licence, as CC-BY-4.0, or a sentence.
+   * SPDX identifier of the licence, as CC-BY-4.0, or its address, or a sentence.
    */
   license?: string;
+  access?: Access;
+  /**
+   * Who paid, with the number of the grant.
+   */
+  funding?: Funding[];
+  /**
+   * Names of the places, as harbour, river or county, by which people look for the data.
+   */
+  places?: Text[];
+  /**
+   * Note on tide and datum: state of the tide, where a gauge stands, to what depths refer.
+   */
+  water_level?: string;
+  /**
+   * How the casts were made: way of lowering, soak, speed, what was done on board.
+   */
+  methods?: string;
+  /**
+   * Statement on the quality of the data: what they are good for, what is doubtful.
+   */
+  quality?: string;
+  /**
+   * Publications and data sets that belong to these data, each with its address and how it is related.
+   */
+  related?: Relation[];
   /**
    * Publications on these data or their methods, DOI first. The equations used are added by the program.
    */
@@ -135,6 +173,67 @@ export interface SurveyIdentity {
   date_modified?: {
     [k: string]: unknown;
   } & string;
+}
+/**
+ * Who may have the data, and from when.
+ */
+export interface Access {
+  /**
+   * open to all; embargoed, open to all from a day on; restricted to whom you allow it; or only the description is open.
+   */
+  right: "open" | "embargoed" | "restricted" | "metadata only";
+  /**
+   * First day on which embargoed data are open, as 2027-01-01.
+   */
+  embargo_end?: string;
+  /**
+   * Under which conditions, and whom to ask.
+   */
+  conditions?: string;
+}
+export interface Funding {
+  /**
+   * Who paid.
+   */
+  funder: string;
+  /**
+   * ROR of the institution, as https://ror.org/03yrm5c26.
+   */
+  funder_ror?: string;
+  /**
+   * Number of the grant, in quotes.
+   */
+  award_number?: string;
+  /**
+   * Title of the grant.
+   */
+  award_title?: string;
+  /**
+   * Address of the grant.
+   */
+  award_url?: string;
+}
+export interface Relation {
+  /**
+   * How this data set stands to it: this data set is described by it, and so on.
+   */
+  relation:
+    | "described by"
+    | "supplement to"
+    | "cited by"
+    | "cites"
+    | "continues"
+    | "part of"
+    | "new version of"
+    | "derived from";
+  /**
+   * Its address, DOI first.
+   */
+  identifier: string;
+  /**
+   * Its title.
+   */
+  title?: string;
 }
 /**
  * Who made the data, who hands them out, who helped.
@@ -163,6 +262,12 @@ export interface Party {
    * Where the party belongs.
    */
   institution?: string;
+  orcid?: Orcid;
+  ror?: Ror;
+  /**
+   * True if this person agreed to be named in the data set. Asked of persons only.
+   */
+  consent?: boolean;
   email?: Email;
   url?: Url;
 }
@@ -182,6 +287,12 @@ export interface Party1 {
    * Where the party belongs.
    */
   institution?: string;
+  orcid?: Orcid;
+  ror?: Ror;
+  /**
+   * True if this person agreed to be named in the data set. Asked of persons only.
+   */
+  consent?: boolean;
   email?: Email;
   url?: Url;
 }
@@ -202,6 +313,12 @@ export interface Contributor {
    * Where they belong.
    */
   institution?: string;
+  orcid?: Orcid;
+  ror?: Ror;
+  /**
+   * True if this person agreed to be named in the data set. Asked of persons only.
+   */
+  consent?: boolean;
   email?: Email;
   url?: Url;
 }
@@ -264,6 +381,10 @@ export interface Instrument {
    * Vocabulary that the name comes from.
    */
   vocabulary?: string;
+  /**
+   * An absolute address, as https://estuary.example.org or doi:10.1000/182.
+   */
+  identifier?: string;
   /**
    * Readings of its clock beside the true time. One is an offset; between two the correction goes linearly in time.
    */
@@ -329,7 +450,7 @@ export interface Sensor {
   delay?: number;
   cell_inertia?: CellInertia;
   /**
-   * Calibrations with a correction that the readings do not contain yet. Between two of them the correction goes linearly in time.
+   * Calibrations. Slope and offset are a correction that the readings do not contain yet; between two of them it goes linearly in time.
    */
   calibrations?: Calibration[];
 }
@@ -364,6 +485,20 @@ export interface Calibration {
    * True if made after the sensor was cleaned or repaired: it then says nothing about earlier casts.
    */
   after_cleaning?: boolean;
+  /**
+   * Number of its certificate, in quotes.
+   */
+  certificate?: string;
+  /**
+   * Who calibrated.
+   */
+  laboratory?: string;
+  /**
+   * Coefficients that the instrument computes with, by their names on the certificate. Kept with the data, not applied: the readings contain them already.
+   */
+  coefficients?: {
+    [k: string]: number;
+  };
   /**
    * Where it is written down.
    */

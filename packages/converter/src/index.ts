@@ -5,6 +5,7 @@ export * from "./recipe/settings-from-sheet.ts";
 export { type CompletedSheet, completeSheet, mintIds } from "./sheet/cast-ids.ts";
 export * from "./sheet/check-sheet.ts";
 export * from "./sheet/complete-sheet-text.ts";
+export { type BaseSheet, inheritedPaths, standAloneText } from "./sheet/inherit-sheet.ts";
 export * from "./sheet/read-sheet.ts";
 export * from "./sheet/write-sheet.ts";
 export {

@@ -1,6 +1,5 @@
-import { readFile, writeFile } from "node:fs/promises";
+import { writeFile } from "node:fs/promises";
 import { basename, join, resolve } from "node:path";
-import type { SurveySheet } from "@wherry/contracts";
 import {
   completeSheet,
   completeSheetText,
@@ -8,7 +7,6 @@ import {
   PRODUCT_KINDS,
   processingRecord,
   processingText,
-  readSheet,
   type SurveyInput,
   type Target,
 } from "@wherry/converter";
@@ -17,6 +15,7 @@ import { holdBack, type OpenQuestion } from "./hold-back.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import { processSurvey } from "./process-survey.ts";
 import { beginResult } from "./result-folder.ts";
+import { readSheetFile, type SheetFile } from "./sheet-file.ts";
 import { chooseTarget } from "./target-file.ts";
 import { type RunOptions, readExports } from "./understand-files.ts";
 import { readVocabulary } from "./vocabulary-file.ts";
@@ -91,7 +90,7 @@ export async function convert(paths: readonly string[], options: ConvertOptions)
       target: target.value,
       workers,
     };
-    const converted = await convertInto(into, paths, sheet.value, options);
+    const converted = await convertInto(into, paths, { ...sheet.value, warnings: sheet.warnings }, options);
     options.signal?.throwIfAborted();
     // With every cast held back there is no result yet, and the answers must find the way free.
     if (converted.ok && converted.value.casts > 0) await result.value.finish();
@@ -103,22 +102,6 @@ export async function convert(paths: readonly string[], options: ConvertOptions)
     throw error;
   } finally {
     await workers.close();
-  }
-}
-
-interface SheetFile {
-  readonly text: string;
-  readonly sheet: SurveySheet;
-  readonly warnings: readonly Problem[];
-}
-
-async function readSheetFile(path: string): Promise<Result<SheetFile>> {
-  try {
-    const text = await readFile(path, "utf8");
-    const read = readSheet(text, path);
-    return read.ok ? succeed({ text, sheet: read.value, warnings: read.warnings }) : read;
-  } catch (error) {
-    return fail(problemFromIo(error, path));
   }
 }
 
@@ -154,7 +137,7 @@ interface Into {
 async function convertInto(
   { folder, created, table, target, workers }: Into,
   paths: readonly string[],
-  { text, sheet, warnings }: SheetFile,
+  { text, sheet, warnings }: SheetFile & { readonly warnings: readonly Problem[] },
   options: ConvertOptions,
 ): Promise<Result<Converted>> {
   const read = await readExports(paths, sheet.answers ?? [], "relative", { ...options, workers });

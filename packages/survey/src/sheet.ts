@@ -1,8 +1,9 @@
-import { readFile, rename, rm, stat, writeFile } from "node:fs/promises";
+import { rename, rm, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, extname, join } from "node:path";
-import { checkSheet as lacksOf, readSheet, type SheetLack, writeSheet } from "@wherry/converter";
+import { checkSheet as lacksOf, type SheetLack, writeSheet } from "@wherry/converter";
 import { fail, formatIsoTime, type Problem, type Result, succeed } from "@wherry/core";
 import { problemFromIo } from "./problem-from-io.ts";
+import { readSheetFile } from "./sheet-file.ts";
 import { chooseTarget } from "./target-file.ts";
 import { type RunOptions, readExports } from "./understand-files.ts";
 
@@ -62,10 +63,6 @@ export async function makeSheet(paths: readonly string[], options: SheetOptions)
 export async function checkSheet(path: string, target: string): Promise<Result<readonly SheetLack[]>> {
   const chosen = await chooseTarget(target);
   if (!chosen.ok) return chosen;
-  try {
-    const sheet = readSheet(await readFile(path, "utf8"), path);
-    return sheet.ok ? succeed(lacksOf(sheet.value, chosen.value), sheet.warnings) : sheet;
-  } catch (error) {
-    return fail(problemFromIo(error, path));
-  }
+  const read = await readSheetFile(path);
+  return read.ok ? succeed(lacksOf(read.value.sheet, chosen.value), read.warnings) : read;
 }

@@ -1,16 +1,71 @@
 import type { SurveySheet } from "@wherry/contracts";
 import { fail, failOr, type Place, type Problem, type Result } from "@wherry/core";
+import type { ErrorObject } from "ajv";
 import { type Document, isMap, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument } from "yaml";
+import { type BaseSheet, inherited } from "./inherit-sheet.ts";
 import { type Locate, type SheetPath, schemaProblems } from "./schema-problems.ts";
 import { sheetConflicts } from "./sheet-conflicts.ts";
-import { sheetValidator } from "./sheet-schema.ts";
+import { baseValidator, sheetValidator } from "./sheet-schema.ts";
 
 /**
  * A survey sheet from its text. Every problem is reported at once, with line and column.
  *
- * @param file name by which problems call the sheet
+ * @param file  name by which problems call the sheet
+ * @param bases sheets that it inherits from, nearest first
  */
-export function readSheet(text: string, file: string): Result<SurveySheet> {
+export function readSheet(text: string, file: string, bases: readonly BaseSheet[] = []): Result<SurveySheet> {
+  const read = readContent(text, file);
+  if (!read.ok) return read;
+  const { content, locate } = read.value;
+  if (bases.length === 0 && content.inherit !== undefined)
+    return fail({
+      code: "sheet/inherit",
+      message: "the sheet inherits from another, which was not read with it",
+      where: locate(["inherit"], "value"),
+      remedy: "Read it together with the sheets that it names.",
+    });
+  const whole: unknown = bases.length === 0 ? content : inherited(content, bases);
+  const validate = sheetValidator();
+  if (validate(whole)) return failOr(sheetConflicts(whole, locate), () => whole, read.warnings);
+  return invalid(validate.errors, locate);
+}
+
+/** A sheet that others inherit from: all keys are optional, and it has no casts and no moment of writing. */
+export function readBaseSheet(text: string, file: string, sha256: string): Result<BaseSheet> {
+  const read = readContent(text, file);
+  if (!read.ok) return read;
+  const { content, locate } = read.value;
+  for (const key of ["casts", "created"])
+    if (content[key] !== undefined)
+      return fail({
+        code: "sheet/inherit",
+        message: `a sheet that others inherit from has no ${key}`,
+        where: locate([key], "key"),
+        remedy: `Move ${key} into the sheet of the survey.`,
+      });
+  const validate = baseValidator();
+  if (validate(content)) return { ok: true, value: { file, sha256, content }, warnings: read.warnings };
+  return invalid(validate.errors, locate);
+}
+
+function invalid(errors: readonly ErrorObject[] | null | undefined, locate: Locate): Result<never> {
+  const [first, ...rest] = schemaProblems(errors ?? [], locate);
+  return first
+    ? fail(first, ...rest)
+    : fail({
+        code: "sheet/invalid",
+        message: "the sheet is not of the form of a survey sheet",
+        where: locate([], "value"),
+      });
+}
+
+interface SheetContent {
+  readonly content: Readonly<Record<string, unknown>>;
+  readonly locate: Locate;
+}
+
+/** The keys and values of a sheet, and where each stands. */
+function readContent(text: string, file: string): Result<SheetContent> {
   const lines = new LineCounter();
   const document = parseDocument(text, { lineCounter: lines, prettyErrors: false, stringKeys: true });
   const place = (offset: number | undefined): Place => {
@@ -34,23 +89,11 @@ export function readSheet(text: string, file: string): Result<SurveySheet> {
   const warnings = document.warnings.map(
     ({ message, pos }): Problem => ({ code: "sheet/yaml", message, where: place(pos[0]) }),
   );
-  const validate = sheetValidator();
-  if (validate(content.value)) {
-    const sheet = content.value;
-    return failOr(sheetConflicts(sheet, locate), () => sheet, warnings);
-  }
-  const [first, ...rest] = schemaProblems(validate.errors ?? [], locate);
-  return first
-    ? fail(first, ...rest)
-    : fail({
-        code: "sheet/invalid",
-        message: "the sheet is not of the form of a survey sheet",
-        where: { file },
-      });
+  return { ok: true, value: { content: content.value, locate }, warnings };
 }
 
 /** The sheet as plain data. */
-function plainContent(document: Document, file: string): Result<unknown> {
+function plainContent(document: Document, file: string): Result<Readonly<Record<string, unknown>>> {
   const remedy = "Make one with `wherry sheet FILE... --out survey.yaml`.";
   if (!isMap(document.contents))
     return fail({
@@ -61,7 +104,8 @@ function plainContent(document: Document, file: string): Result<unknown> {
       remedy,
     });
   try {
-    return { ok: true, value: withoutEmpty(document.toJS()), warnings: [] };
+    const value = withoutEmpty(document.toJS()) as Record<string, unknown>;
+    return { ok: true, value, warnings: [] };
   } catch {
     // the library refuses references that grow beyond all bounds
     return fail({

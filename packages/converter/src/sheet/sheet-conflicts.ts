@@ -1,6 +1,7 @@
 import type { SurveySheet } from "@wherry/contracts";
 import { nearestNames, type Problem, sameDimension } from "@wherry/core";
 import { readRecipe } from "../recipe/read-recipe.ts";
+import { identityConflicts } from "./identity-conflicts.ts";
 import { type Locate, nameOf, type SheetPath } from "./schema-problems.ts";
 
 /** What the form of a sheet cannot forbid: ids given twice, names that refer to nothing, units that do not fit. */
@@ -13,6 +14,7 @@ export function sheetConflicts(sheet: SurveySheet, locate: Locate): Problem[] {
     ...danglingNames(sheet, "instrument", "instruments", locate),
     ...sensorUnits(sheet, locate),
     ...recipeProblems(sheet, locate),
+    ...identityConflicts(sheet, locate),
   ];
 }
 

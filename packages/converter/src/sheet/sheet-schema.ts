@@ -19,15 +19,30 @@ export interface SchemaNode {
 const root = sheetSchema as SchemaNode;
 
 let compiled: ValidateFunction<SurveySheet> | null = null;
+let compiledBase: ValidateFunction | null = null;
 
 /** The sheet's validator, compiled on first use. */
 export function sheetValidator(): ValidateFunction<SurveySheet> {
-  if (compiled === null) {
-    const ajv = new Ajv2020({ allErrors: true, verbose: true, strictTypes: false });
-    addFormats.default(ajv);
-    compiled = ajv.compile<SurveySheet>(sheetSchema);
-  }
+  compiled ??= compile<SurveySheet>(sheetSchema);
   return compiled;
+}
+
+/** The validator of sheets that others inherit from, in which no key but the version must stand. */
+export function baseValidator(): ValidateFunction {
+  const { survey } = sheetSchema.$defs;
+  compiledBase ??= compile({
+    ...sheetSchema,
+    $id: "urn:wherry:schema:base-sheet:1",
+    required: ["version"],
+    $defs: { ...sheetSchema.$defs, survey: { ...survey, required: [] } },
+  });
+  return compiledBase;
+}
+
+function compile<T>(schema: object): ValidateFunction<T> {
+  const ajv = new Ajv2020({ allErrors: true, verbose: true, strictTypes: false });
+  addFormats.default(ajv);
+  return ajv.compile<T>(schema);
 }
 
 /** The schema with its reference followed; words beside the reference go before those behind it. */

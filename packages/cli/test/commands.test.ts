@@ -95,7 +95,7 @@ describe("--products and --per-cast", () => {
     [["--products", "binned"], ["quay_binned.nc"]],
     [
       ["--products", "full,csv"],
-      ["quay_full.csv", "quay_full.csv-metadata.json", "quay_full.nc"],
+      ["quay_columns.txt", "quay_full.csv", "quay_full.csv-metadata.json", "quay_full.nc"],
     ],
     [
       ["--products", "full", "--per-cast"],

@@ -20,6 +20,7 @@ export { concernsAnswers, type UnderstandContext, understandFile } from "./under
 export { understandNetcdf } from "./understand/understand-open-format.ts";
 export * from "./writers/binned-dataset.ts";
 export * from "./writers/csv-product.ts";
+export { type DataDictionary, dataDictionary } from "./writers/data-dictionary.ts";
 export { type Equipment, equipmentOf, instrumentOf, platformOf } from "./writers/equipment.ts";
 export * from "./writers/fingerprint.ts";
 export { fullDataset } from "./writers/full-dataset.ts";

@@ -1,7 +1,13 @@
 import { createHash } from "node:crypto";
 import { mkdir, open, readFile, writeFile } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import { csvChunks, type SurveyInput, surveyProducts, whpExchangeFiles } from "@wherry/converter";
+import {
+  csvChunks,
+  dataDictionary,
+  type SurveyInput,
+  surveyProducts,
+  whpExchangeFiles,
+} from "@wherry/converter";
 import { fail, type Result, succeed } from "@wherry/core";
 import { type Dataset, type Sink, writeClassic, writeNetcdf4 } from "@wherry/netcdf";
 
@@ -28,6 +34,7 @@ export async function writeProducts(
   signal?: AbortSignal,
 ): Promise<Result<string[]>> {
   const names: string[] = [];
+  const dictionary = dataDictionary();
   for (const { kind, stem, dataset } of surveyProducts(survey)) {
     signal?.throwIfAborted();
     const written = await writeNetcdf(join(folder, `${stem}.nc`), dataset, format);
@@ -35,10 +42,17 @@ export async function writeProducts(
     names.push(`${stem}.nc`);
     // who corrects soundings reads text
     if (!withCsv && kind !== "soundspeed") continue;
-    const { chunks, metadata } = await csvChunks(dataset, `${stem}.csv`);
+    const { chunks, metadata, columns } = await csvChunks(dataset, `${stem}.csv`);
+    dictionary.add(kind, stem, dataset, columns);
     await writeFile(join(folder, `${stem}.csv`), chunks);
     await writeFile(join(folder, `${stem}.csv-metadata.json`), metadata);
     names.push(`${stem}.csv`, `${stem}.csv-metadata.json`);
+  }
+  const columns = dictionary.text();
+  if (columns !== "") {
+    const name = `${survey.context.sheet.survey.id}_columns.txt`;
+    await writeFile(join(folder, name), columns);
+    names.push(name);
   }
   return succeed(names);
 }

@@ -25,9 +25,13 @@ export async function csvProduct(dataset: Dataset, url: string): Promise<CsvProd
 export async function csvChunks(
   dataset: Dataset,
   url: string,
-): Promise<{ readonly chunks: Iterable<string>; readonly metadata: string }> {
+): Promise<{
+  readonly chunks: Iterable<string>;
+  readonly metadata: string;
+  readonly columns: readonly TableColumn[];
+}> {
   const table = await productTable(dataset);
-  return { chunks: piecesOf(table), metadata: csvwMetadata(dataset, table, url) };
+  return { chunks: piecesOf(table), metadata: csvwMetadata(dataset, table, url), columns: table.columns };
 }
 
 /** Length of a piece, in characters, after which the next begins. */

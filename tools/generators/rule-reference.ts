@@ -1,10 +1,6 @@
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { allCsvRules, allRules, anchorOf, ruleSetNames, ruleSetPage, setOf } from "@wherry/validator";
-
-type AnyRule = (typeof allRules)[number] | (typeof allCsvRules)[number];
-
-const rules: readonly AnyRule[] = [...allRules, ...allCsvRules];
+import { type AnyRule, anchorOf, everyRule, ruleSetNames, ruleSetPage, setOf } from "@wherry/validator";
 
 interface Requirement {
   readonly id: string;
@@ -35,7 +31,7 @@ const UNCHECKED: Readonly<Record<string, string>> = {
 
 function coverage(requirements: readonly Requirement[]): string {
   const checkedBy = new Map<string, AnyRule[]>();
-  for (const rule of rules)
+  for (const rule of everyRule)
     for (const id of rule.covers) checkedBy.set(id, [...(checkedBy.get(id) ?? []), rule]);
   const answer = ({ id, kind }: Requirement): string => {
     const by = checkedBy.get(id);
@@ -65,7 +61,7 @@ function coverage(requirements: readonly Requirement[]): string {
     `| set | rules | ${bases.join(" | ")} |`,
     "| --- | --- | --- | --- | --- |",
     ...ruleSetNames.map((set) => {
-      const own = rules.filter((rule) => setOf(rule) === set);
+      const own = everyRule.filter((rule) => setOf(rule) === set);
       const by = bases.map((basis) => own.filter((rule) => rule.basis === basis).length);
       return `| [${set}](${set}.md) | ${own.length} | ${by.join(" | ")} |`;
     }),
@@ -96,14 +92,14 @@ export async function generateRuleReference(root: string): Promise<string[]> {
   await mkdir(folder, { recursive: true });
   const requirements = await readRequirements(join(root, "tools", "generators", "cf-requirements.tsv"));
   const known = new Set(requirements.map(({ id }) => id));
-  const strange = rules
+  const strange = everyRule
     .flatMap(({ covers }) => covers)
     .filter((id) => id.startsWith("CF-") && !known.has(id));
   if (strange.length > 0)
     throw new Error(`rules cover requirements that are not listed: ${strange.join(", ")}`);
   const pages: readonly (readonly [string, string])[] = [
     ["coverage", coverage(requirements)],
-    ...ruleSetNames.map((set): [string, string] => [set, ruleSetPage(set, rules)]),
+    ...ruleSetNames.map((set): [string, string] => [set, ruleSetPage(set, everyRule)]),
   ];
   const paths: string[] = [];
   for (const [name, text] of pages) {

@@ -10,6 +10,7 @@ export {
   type ContainedFile,
   type Container,
   contentOf,
+  dangerOf,
   eachPiece,
   LIMITS as CONTAINER_LIMITS,
   sift,

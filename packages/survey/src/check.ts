@@ -15,6 +15,13 @@ import {
 import { openFileSource } from "./file-source.ts";
 import { findFiles } from "./input-files.ts";
 import { readJson } from "./json-file.ts";
+import {
+  checkPackageArchive,
+  checkPackageFolder,
+  isArchiveName,
+  isWithin,
+  packageFolders,
+} from "./package-input.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import { chooseRules } from "./rule-files.ts";
 import type { RunOptions } from "./understand-files.ts";
@@ -52,7 +59,7 @@ const metadataOf = (path: string): string => `${path}-metadata.json`;
 
 const exists = (path: string): Promise<boolean> => stat(path).then(Boolean, () => false);
 
-/** Checks netCDF files and CSV with its metadata; in folders the rest is skipped. */
+/** Checks netCDF files, CSV with its metadata, and deposit packages; in folders the rest is skipped. */
 export async function check(paths: readonly string[], options: CheckOptions): Promise<Result<CheckOutcome>> {
   const rules = await chooseRules(options.rules);
   const [wrong, ...others] = [...wrongEdition(options), ...(rules.ok ? [] : rules.problems)];
@@ -63,31 +70,37 @@ export async function check(paths: readonly string[], options: CheckOptions): Pr
   const waivers = await readWaivers(options.waivers);
   if (!waivers.ok) return waivers;
   const { now, edition, signal, onProgress } = options;
+  const judging = {
+    now,
+    standardNames: table.value,
+    ...(edition !== undefined && isEdition(edition) ? { edition } : {}),
+    ...(sets === undefined ? {} : { ruleSets: sets }),
+    moreRules: more,
+  };
   const found = await findFiles(paths);
+  const folders = packageFolders(found.files);
+  const loose = found.files.filter((path) => !folders.some((folder) => isWithin(path, folder)));
   const problems: Problem[] = [...found.problems];
   const files: CheckedFile[] = [];
   const skipped: string[] = [];
-  for (const [index, path] of found.files.entries()) {
-    signal?.throwIfAborted();
-    onProgress?.(index, found.files.length, path);
+  /** The verdicts on what a path stands for; null if it is of no kind that is checked. */
+  const verdictsOn = async (path: string): Promise<readonly CheckedFile[] | null> => {
+    if (folders.includes(path)) return checkPackageFolder(path, judging);
+    if (isArchiveName(path)) return checkPackageArchive(path, paths.includes(path), judging);
     const kind = extname(path).toLowerCase();
     const described = kind === ".csv" && (await exists(metadataOf(path)));
-    if (!paths.includes(path) && !NETCDF.has(kind) && !described) {
-      skipped.push(path);
-      continue;
-    }
-    const context: FileContext = {
-      path,
-      now,
-      standardNames: table.value,
-      ...(edition !== undefined && isEdition(edition) ? { edition } : {}),
-      ...(sets === undefined ? {} : { ruleSets: sets }),
-      moreRules: more,
-    };
+    if (!paths.includes(path) && !NETCDF.has(kind) && !described) return null;
+    const context: FileContext = { path, ...judging };
+    return [kind === ".csv" ? await checkCsv(path, described, context) : await checkNetcdf(path, context)];
+  };
+  const units = [...folders, ...loose];
+  for (const [index, path] of units.entries()) {
+    signal?.throwIfAborted();
+    onProgress?.(index, units.length, path);
     try {
-      files.push(
-        kind === ".csv" ? await checkCsv(path, described, context) : await checkNetcdf(path, context),
-      );
+      const verdicts = await verdictsOn(path);
+      if (verdicts === null) skipped.push(path);
+      else files.push(...verdicts);
     } catch (error) {
       if (!isIoError(error)) throw error;
       problems.push(problemFromIo(error, path));

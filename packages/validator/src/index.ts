@@ -1,9 +1,10 @@
 export * from "./engine/check-dataset.ts";
 export * from "./engine/check-file.ts";
+export * from "./engine/check-package.ts";
 export { EDITIONS, type Edition, type EditionChoice, isEdition, NEWEST } from "./engine/edition.ts";
 export * from "./engine/finding.ts";
 export type { PlainHeader, PlainVariable } from "./engine/header-projection.ts";
-export { allRules, ruleSetNames } from "./engine/registry.ts";
+export { type AnyRule, allRules, everyRule, ruleSetNames } from "./engine/registry.ts";
 export { type Example, type FailingExample, type Rule, type RuleSet, setOf } from "./engine/rule.ts";
 export { rulesOfDocument } from "./engine/rule-document.ts";
 export { tryExamples } from "./engine/rule-tester.ts";
@@ -16,4 +17,3 @@ export * from "./reports/junit.ts";
 export * from "./reports/letter.ts";
 export * from "./reports/rule-set-page.ts";
 export * from "./reports/sarif.ts";
-export { csvRules as allCsvRules } from "./rules/csv/index.ts";

@@ -51,8 +51,8 @@ export async function gather(
 ): Promise<Finding[]> {
   const drafts = new Map<string, Draft>();
   await check((where, key, detail = {}) => {
-    const { variable, attribute, dimension } = where;
-    const at = JSON.stringify([key, variable, attribute, dimension]);
+    const { file, variable, attribute, dimension } = where;
+    const at = JSON.stringify([key, file, variable, attribute, dimension]);
     const count = detail.count ?? Math.max(1, detail.places?.length ?? 0);
     const places = [...(detail.places ?? [])].slice(0, PLACES_SHOWN);
     const known = drafts.get(at);

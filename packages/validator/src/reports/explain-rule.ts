@@ -1,9 +1,8 @@
 import { fail, nearestNames, type Result, succeed } from "@wherry/core";
-import type { CsvExample, CsvRule } from "../engine/csv-rule.ts";
-import { allRules } from "../engine/registry.ts";
-import type { Example, Rule, RuleText } from "../engine/rule.ts";
-import { csvRules } from "../rules/csv/index.ts";
+import { type AnyRule, everyRule } from "../engine/registry.ts";
+import type { Rule, RuleText } from "../engine/rule.ts";
 import { citationInWords, placeInWords } from "./check-text.ts";
+import { type AnyExample, examplePieces } from "./example-pieces.ts";
 import { wrap } from "./lines.ts";
 
 const BASIS: Readonly<Record<RuleText["basis"], string>> = {
@@ -12,17 +11,10 @@ const BASIS: Readonly<Record<RuleText["basis"], string>> = {
   house: "This is a rule of our own.",
 };
 
-type AnyRule = Rule | CsvRule;
-
-/** An example as text: CDL, or a table and its metadata. */
-function exampleText(example: string | Example | CsvExample): string {
-  if (typeof example === "string") return example;
-  if ("cdl" in example) return example.cdl;
-  return example.metadata === null
-    ? example.csv
-    : `${example.csv}
-${example.metadata}`;
-}
+const exampleText = (example: AnyExample): string =>
+  examplePieces(example)
+    .map(({ name, text }) => (name === undefined ? text : `${name}:\n${text}`))
+    .join("\n");
 
 const indent = (text: string): string[] =>
   text
@@ -80,7 +72,7 @@ export function ruleText(rule: AnyRule): string {
  * @returns     the text, or rule/unknown with the ids that are nearest in spelling or that hold the words
  */
 export function explainRule(id: string, more: readonly Rule[] = []): Result<string> {
-  const rules: readonly AnyRule[] = [...allRules, ...csvRules, ...more];
+  const rules: readonly AnyRule[] = [...everyRule, ...more];
   const rule = rules.find((each) => each.id === id.trim().toLowerCase());
   if (rule !== undefined) return succeed(ruleText(rule));
   const ids = rules.map((each) => each.id);

@@ -1,6 +1,7 @@
-import type { CsvExample, CsvRule } from "../engine/csv-rule.ts";
-import { type Example, type Rule, type RuleSet, setOf } from "../engine/rule.ts";
+import type { AnyRule } from "../engine/registry.ts";
+import { type Rule, type RuleSet, setOf } from "../engine/rule.ts";
 import { citationInWords, placeInWords } from "./check-text.ts";
+import { type AnyExample, examplePieces } from "./example-pieces.ts";
 import { counted } from "./lines.ts";
 
 /** Names of what is filled in, as a reader sees them. */
@@ -23,21 +24,18 @@ const block = (kind: string, text: string): string[] => [
   "",
 ];
 
-/** An example as a block of code: CDL, or a table and its metadata. */
-function exampleBlocks(example: string | Example | CsvExample): string[] {
-  if (typeof example === "string") return block("cdl", example);
-  if ("cdl" in example) return block("cdl", example.cdl);
-  return [
-    ...block("csv", example.csv),
-    ...(example.metadata === null ? [] : block("json", example.metadata)),
-  ];
-}
+/** An example as blocks of code. */
+const exampleBlocks = (example: AnyExample): string[] =>
+  examplePieces(example).flatMap(({ language, text, name }) => [
+    ...(name === undefined ? [] : [`${name}:`, ""]),
+    ...block(language, text),
+  ]);
 
 /** The part of a rule's id behind the slash: its anchor on the page of its set. */
 export const anchorOf = ({ id }: Pick<Rule, "id">): string => id.slice(id.indexOf("/") + 1);
 
 /** One rule as a section: everything that it says of itself. */
-export function ruleSection(rule: Rule | CsvRule): string {
+export function ruleSection(rule: AnyRule): string {
   const { id, level, basis, citation, editions, title, why, remedy, messages, passing, failing, covers } =
     rule;
   const older = editions?.levels?.map((each) => `${each.level} until ${each.until}`) ?? [];
@@ -83,7 +81,7 @@ export function ruleSection(rule: Rule | CsvRule): string {
 }
 
 /** The reference page of a set of rules, in Markdown: a list, then each rule with its examples. */
-export function ruleSetPage(set: RuleSet, rules: readonly (Rule | CsvRule)[]): string {
+export function ruleSetPage(set: RuleSet, rules: readonly AnyRule[]): string {
   const own = rules.filter((rule) => setOf(rule) === set);
   return [
     `# Rules of the set ${set}`,

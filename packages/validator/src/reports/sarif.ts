@@ -1,8 +1,7 @@
 import type { CheckedFile } from "../engine/check-file.ts";
 import type { Finding, Level } from "../engine/finding.ts";
-import { allRules } from "../engine/registry.ts";
+import { everyRule } from "../engine/registry.ts";
 import type { RuleText } from "../engine/rule.ts";
-import { csvRules } from "../rules/csv/index.ts";
 import { citationInWords } from "./check-text.ts";
 
 const LEVELS: Readonly<Record<Level, string>> = { error: "error", warning: "warning", advice: "note" };
@@ -62,7 +61,7 @@ export function sarifDocument(
   files: readonly CheckedFile[],
   { version, rules = [] }: { version: string; rules?: readonly RuleText[] },
 ) {
-  const known = new Map([...allRules, ...csvRules, ...rules].map((rule) => [rule.id, rule as RuleText]));
+  const known = new Map([...everyRule, ...rules].map((rule) => [rule.id, rule as RuleText]));
   const all: { finding: Finding; path: string; reason?: string }[] = files.flatMap((file) => [
     ...file.findings.map((finding) => ({ finding, path: file.path })),
     ...(file.waived ?? []).map(({ finding, waiver }) => ({

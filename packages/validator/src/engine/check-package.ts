@@ -1,0 +1,75 @@
+import { type Bag, type Container, contentOf, openBag } from "@wherry/formats";
+import { packageRules } from "../rules/package/index.ts";
+import { runBagRules } from "./bag-rule.ts";
+import { findingOf } from "./check-dataset.ts";
+import { type CheckedFile, checkedFile, checkFile, type FileContext } from "./check-file.ts";
+import type { Finding } from "./finding.ts";
+
+const FORMS: Readonly<Record<Container["form"], string>> = {
+  folder: "deposit package, folder",
+  zip: "deposit package, zip archive",
+  tar: "deposit package, tar archive",
+};
+
+/** Where CSV on the Web looks for the description of a table, without other word. */
+const metadataOf = (path: string): string => `${path}-metadata.json`;
+
+/**
+ * Judges a deposit package: the bag itself (RFC 8493), then every data file in it: netCDF, and CSV that has metadata
+ * beside it.
+ *
+ * @param context  as for a file; `path` is not looked at, the container has one
+ * @returns        the verdict on the package, then those on its data files; a container without a bag has `format` null.
+ *                 Errors that a source throws are passed on.
+ */
+export async function checkPackage(
+  container: Container,
+  context: Omit<FileContext, "path" | "metadata">,
+): Promise<CheckedFile[]> {
+  const { path, form } = container;
+  const opened = await openBag(container);
+  if (!opened.ok)
+    return [
+      checkedFile(
+        path,
+        null,
+        [...container.refused, ...opened.problems].map((problem) => findingOf(problem, path)),
+      ),
+    ];
+  const bag = opened.value;
+  const wanted = context.ruleSets?.includes("package") !== false;
+  const findings = wanted ? await bagFindings(bag) : [];
+  const checked = [checkedFile(path, FORMS[form], findings, wanted ? ["package"] : [])];
+  for (const [name, file] of bag.files) {
+    const described = /\.csv$/i.test(name) ? bag.files.get(metadataOf(name)) : undefined;
+    if (!/\.(?:nc|nc4|cdf)$/i.test(name) && described === undefined) continue;
+    const own: FileContext = { ...context, path: `${path}/${file.path}` };
+    const metadata = described === undefined ? null : await contentOf(described);
+    const verdict = await file.use((source) =>
+      checkFile(source, metadata?.ok ? { ...own, metadata: metadata.value } : own),
+    );
+    checked.push(
+      verdict.ok
+        ? verdict.value
+        : checkedFile(
+            own.path,
+            null,
+            verdict.problems.map((problem) => findingOf(problem, own.path)),
+          ),
+    );
+  }
+  return checked;
+}
+
+async function bagFindings(bag: Bag): Promise<Finding[]> {
+  const { container, base } = bag;
+  const { findings, unread } = await runBagRules(packageRules, bag);
+  return [
+    ...[...bag.unread, ...unread].map((problem) => findingOf(problem, container.path)),
+    ...findings.map((finding) => {
+      const { file } = finding.where;
+      const path = file === undefined ? container.path : `${container.path}/${base}${file}`;
+      return { ...finding, where: { ...finding.where, file: path } };
+    }),
+  ];
+}

@@ -1,9 +1,9 @@
 /** Types of schemas/answers.schema.json. Made by tools/generate.ts; change the schema, not this file. */
 
 /**
- * A notes file: answers that hold for all exports of one kind, kept apart from any survey. The survey sheet's own answers go before these.
+ * A notes file: what a person says once of all exports of one kind, kept apart from any survey. Answers on the command line and those of the survey sheet go before these.
  */
-export interface Answers {
+export interface ReadingNotes {
   /**
    * Place of this schema, for editors that complete and check.
    */
@@ -13,13 +13,23 @@ export interface Answers {
    */
   version: 1;
   /**
-   * What these answers are for.
+   * What these notes are for.
    */
   comment?: string;
   /**
-   * Answers, one per question.
+   * Words that stand near the top of every file of this kind; the notes are passed over in other text files. Without it they hold for all files.
    */
-  answers: NotedAnswer[];
+  files_with?: string;
+  /**
+   * Answers, one per question. What a file states itself is not asked and so not overruled.
+   */
+  answers?: NotedAnswer[];
+  /**
+   * Names of quantities in the heads of columns, beside those that the program knows.
+   *
+   * @minItems 1
+   */
+  names?: [NotedName, ...NotedName[]];
 }
 export interface NotedAnswer {
   /**
@@ -34,4 +44,28 @@ export interface NotedAnswer {
    * The answer.
    */
   value: string | number | boolean;
+}
+export interface NotedName {
+  /**
+   * The quantity by its name in this program, as temperature; the error message for an unknown one lists them.
+   */
+  quantity: string;
+  /**
+   * Language of the names, as de.
+   */
+  language: string;
+  /**
+   * Heads of columns without their unit. Case, accents and signs do not matter.
+   *
+   * @minItems 1
+   */
+  names: [string, ...string[]];
+  /**
+   * Unit of the numbers where the file gives none.
+   */
+  unit?: string;
+  /**
+   * How it is known: a manual, a label, a colleague.
+   */
+  evidence: string;
 }

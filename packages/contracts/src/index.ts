@@ -8,7 +8,7 @@ export { default as recipeSchema } from "../schemas/recipe.schema.json" with { t
 export { default as ruleDocumentSchema } from "../schemas/rule-document.schema.json" with { type: "json" };
 export { default as sheetSchema } from "../schemas/sheet.schema.json" with { type: "json" };
 export { default as waiversSchema } from "../schemas/waivers.schema.json" with { type: "json" };
-export type { Answers, NotedAnswer } from "./answers.generated.ts";
+export type { NotedAnswer, NotedName, ReadingNotes } from "./answers.generated.ts";
 export type { CheckedFile, CheckOutput, PlaceOfAFinding, ReportedFinding } from "./check.generated.ts";
 export type { LookedAtCast, LookedAtColumn, LookedAtFile, LookOutput } from "./look.generated.ts";
 export type { FlagCounts, ProcessedCast, ProcessingDocument, Step } from "./processing.generated.ts";

@@ -6,8 +6,10 @@ export { type CompletedSheet, completeSheet, mintIds } from "./sheet/cast-ids.ts
 export * from "./sheet/check-sheet.ts";
 export * from "./sheet/complete-sheet-text.ts";
 export { type BaseSheet, inheritedPaths, standAloneText } from "./sheet/inherit-sheet.ts";
+export * from "./sheet/read-notes.ts";
 export * from "./sheet/read-sheet.ts";
 export * from "./sheet/write-sheet.ts";
+export type { ExtraName } from "./understand/extra-names.ts";
 export {
   type LookCast,
   type LookColumn,

@@ -15,12 +15,16 @@ export interface Question {
   readonly answerWith: string;
 }
 
-/** An entry of the sheet's `answers:` list or of a notes file. */
+/** An answer given on the command line, in the sheet's `answers:` list or in a notes file. */
 export interface Answer {
   readonly about: string;
   /** "*" for all files, a file name, or "<file name>#<cast id>". */
   readonly where: string;
   readonly value: string | number | boolean;
+  /** Who gives it, as `the notes coast.yaml`; the sheet if not told. */
+  readonly from?: string;
+  /** Words that stand in every file that it is for; all files if not given. */
+  readonly filesWith?: string;
 }
 
 /** What one file holds, as understood. */
@@ -40,4 +44,6 @@ export interface UnderstoodFile {
   readonly questions: readonly Question[];
   /** Damage that did not stop the reading: rows too short, cut in mid-line … */
   readonly findings: readonly Problem[];
+  /** Answers that settled something in this file; none if not given. */
+  readonly answersUsed?: readonly Answer[];
 }

@@ -1,14 +1,18 @@
 import { nearestNames, type Place, type Problem } from "@wherry/core";
 import type { ErrorObject } from "ajv";
-import { type SchemaNode, schemaAt } from "./sheet-schema.ts";
+import { type DocumentForm, type SchemaNode, schemaAt, sheetForm } from "./sheet-schema.ts";
 
 export type SheetPath = readonly (string | number)[];
 
-/** Finds the place of a value, or of a key itself, in the sheet's text. */
+/** Finds the place of a value, or of a key itself, in the document's text. */
 export type Locate = (path: SheetPath, which: "key" | "value") => Place;
 
 /** What ajv found, in plain sentences with places; several findings about one value become one. */
-export function schemaProblems(errors: readonly ErrorObject[], locate: Locate): Problem[] {
+export function schemaProblems(
+  errors: readonly ErrorObject[],
+  locate: Locate,
+  form: DocumentForm = sheetForm,
+): Problem[] {
   const alternatives = new Set(
     errors.filter(({ keyword }) => keyword === "anyOf").map(({ instancePath }) => instancePath),
   );
@@ -16,7 +20,7 @@ export function schemaProblems(errors: readonly ErrorObject[], locate: Locate): 
   for (const error of errors) {
     // the branches of a choice say less than the choice itself
     if (alternatives.has(error.instancePath) && error.keyword !== "anyOf") continue;
-    const problem = sentence(error, locate);
+    const problem = sentence(error, locate, form);
     const key = `${problem.code} ${error.instancePath} ${isAboutKeys(error) ? problem.message : ""}`;
     if (!problems.has(key)) problems.set(key, problem);
   }
@@ -26,55 +30,58 @@ export function schemaProblems(errors: readonly ErrorObject[], locate: Locate): 
 const isAboutKeys = ({ keyword }: ErrorObject): boolean =>
   keyword === "additionalProperties" || keyword === "required" || keyword === "dependentRequired";
 
-function sentence(error: ErrorObject, locate: Locate): Problem {
+function sentence(error: ErrorObject, locate: Locate, form: DocumentForm): Problem {
   const path = pathOf(error.instancePath);
   const name = nameOf(path);
   const { params, keyword } = error;
-  if (keyword === "additionalProperties") return unknownKey(path, String(params.additionalProperty), locate);
+  if (keyword === "additionalProperties")
+    return unknownKey(path, String(params.additionalProperty), locate, form);
   if (keyword === "required" || keyword === "dependentRequired") {
     const key = String(params.missingProperty);
-    const words = schemaAt([...path, key])?.description;
+    const words = schemaAt([...path, key], form.schema)?.description;
     return {
-      code: "sheet/missing-key",
-      message: `${inWords(path)} lacks "${key}"`,
+      code: `${form.area}/missing-key`,
+      message: `${inWords(path, form)} lacks "${key}"`,
       where: locate(path, "key"),
       remedy: words === undefined ? `Add ${key}.` : `Add ${key}: ${uncapitalized(words)}`,
     };
   }
   const where = locate(path, "value");
-  const schema = schemaAt(path) ?? {};
+  const schema = schemaAt(path, form.schema) ?? {};
   if (error.data === null)
     return {
-      code: "sheet/empty-value",
+      code: `${form.area}/empty-value`,
       message: `${name} is empty`,
       where,
       remedy: `Fill it in${described(schema)}, or put # before the line.`,
     };
   if (keyword === "type" || (keyword === "anyOf" && typeof error.data === "object"))
-    return wrongType(name, error, schema, where);
-  if (keyword === "enum" || keyword === "const") return notAllowed(name, error, where);
+    return wrongType(name, error, schema, where, form);
+  if (keyword === "enum" || keyword === "const") return notAllowed(name, error, where, form);
   if (keyword === "uniqueItems")
     return {
-      code: "sheet/repeated",
+      code: `${form.area}/repeated`,
       message: `${name} holds the same entry twice`,
       where,
       remedy: "Remove one of them.",
     };
   const limit = limitWords(error);
   return {
-    code: "sheet/value",
+    code: `${form.area}/value`,
     message: `${name} is ${shown(error.data)}${limit === null ? "" : `, which must be ${limit}`}`,
     where,
     remedy: `Expected${described(schema)}`,
   };
 }
 
-function unknownKey(path: SheetPath, key: string, locate: Locate): Problem {
-  const known = Object.keys(schemaAt(path)?.properties ?? {}).filter((name) => name !== "$schema");
+function unknownKey(path: SheetPath, key: string, locate: Locate, form: DocumentForm): Problem {
+  const known = Object.keys(schemaAt(path, form.schema)?.properties ?? {}).filter(
+    (name) => name !== "$schema",
+  );
   const near = nearestNames(key, known);
   return {
-    code: "sheet/unknown-key",
-    message: `${inWords(path)} has no key "${key}"`,
+    code: `${form.area}/unknown-key`,
+    message: `${inWords(path, form)} has no key "${key}"`,
     where: locate([...path, key], "key"),
     remedy:
       near.length > 0
@@ -92,7 +99,13 @@ const TYPE_WORDS: Readonly<Record<string, string>> = {
   array: "a list",
 };
 
-function wrongType(name: string, { params, data, keyword }: ErrorObject, schema: SchemaNode, where: Place) {
+function wrongType(
+  name: string,
+  { params, data, keyword }: ErrorObject,
+  schema: SchemaNode,
+  where: Place,
+  form: DocumentForm,
+) {
   const wanted = keyword === "type" ? [params.type].flat().map(String) : ["string"];
   const isScalar = typeof data === "number" || typeof data === "boolean";
   const remedy =
@@ -102,18 +115,23 @@ function wrongType(name: string, { params, data, keyword }: ErrorObject, schema:
         ? "Begin each entry of the list on a line of its own with a hyphen."
         : `Expected${described(schema)}`;
   return {
-    code: "sheet/type",
+    code: `${form.area}/type`,
     message: `${name} is ${shown(data)}, where ${wanted.map((type) => TYPE_WORDS[type] ?? type).join(" or ")} is expected`,
     where,
     remedy,
   };
 }
 
-function notAllowed(name: string, { params, data, keyword }: ErrorObject, where: Place): Problem {
+function notAllowed(
+  name: string,
+  { params, data, keyword }: ErrorObject,
+  where: Place,
+  form: DocumentForm,
+): Problem {
   const allowed: unknown[] = keyword === "enum" ? params.allowedValues : [params.allowedValue];
   const near = nearestNames(String(data), allowed.map(String));
   return {
-    code: "sheet/choice",
+    code: `${form.area}/choice`,
     message: `${name} is ${shown(data)}; it can be ${orList(allowed.map(String))}`,
     where,
     ...(near.length > 0 ? { remedy: `Did you mean ${orList(near.map((word) => `"${word}"`))}?` } : {}),
@@ -162,4 +180,5 @@ export const nameOf = (path: SheetPath): string =>
     "",
   );
 
-const inWords = (path: SheetPath): string => (path.length === 0 ? "the sheet" : nameOf(path));
+const inWords = (path: SheetPath, { called }: DocumentForm): string =>
+  path.length === 0 ? called : nameOf(path);

@@ -16,7 +16,21 @@ export interface SchemaNode {
   readonly $defs?: Readonly<Record<string, SchemaNode>>;
 }
 
-const root = sheetSchema as SchemaNode;
+/** A kind of document that a person writes: its schema, what messages call it, and the area of their codes. */
+export interface DocumentForm {
+  readonly schema: SchemaNode;
+  readonly called: string;
+  readonly area: string;
+  /** How to come by one that is right. */
+  readonly remedy: string;
+}
+
+export const sheetForm: DocumentForm = {
+  schema: sheetSchema as SchemaNode,
+  called: "the sheet",
+  area: "sheet",
+  remedy: "Make one with `wherry sheet FILE... --out survey.yaml`.",
+};
 
 let compiled: ValidateFunction<SurveySheet> | null = null;
 let compiledBase: ValidateFunction | null = null;
@@ -46,20 +60,23 @@ function compile<T>(schema: object): ValidateFunction<T> {
 }
 
 /** The schema with its reference followed; words beside the reference go before those behind it. */
-export function resolved(node: SchemaNode): SchemaNode {
+export function resolved(node: SchemaNode, root: SchemaNode = sheetForm.schema): SchemaNode {
   const name = node.$ref?.replace("#/$defs/", "");
   if (name === undefined) return node;
   const { $ref, ...beside } = node;
   return { ...root.$defs?.[name], ...beside };
 }
 
-/** The part of the schema that stands for a place in the sheet; null if there is none. */
-export function schemaAt(path: readonly (string | number)[]): SchemaNode | null {
+/** The part of the schema that stands for a place in the document; null if there is none. */
+export function schemaAt(
+  path: readonly (string | number)[],
+  root: SchemaNode = sheetForm.schema,
+): SchemaNode | null {
   let node: SchemaNode | undefined = root;
   for (const step of path) {
-    const here: SchemaNode = resolved(node);
+    const here: SchemaNode = resolved(node, root);
     node = typeof step === "number" ? here.items : here.properties?.[step];
     if (node === undefined) return null;
   }
-  return resolved(node);
+  return resolved(node, root);
 }

@@ -2,6 +2,7 @@ import { type Column, type Evidence, flagSchemeOf, flagSchemes, type Problem } f
 import type { ColumnContext, Note, Settled } from "./column-context.ts";
 import type { ColumnMeaning } from "./column-meaning.ts";
 import { conductivityKind } from "./conductivity-kind.ts";
+import { namedByPerson } from "./extra-names.ts";
 import { evidence } from "./file-facts.ts";
 import { otherColumn, quantityColumn } from "./house-column.ts";
 import { oneOf } from "./inquiry.ts";
@@ -70,8 +71,7 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
         : column.numbers;
     for (const marker of numbers.markers) markers.add(marker);
     if (numbers.unread.length > 0) findings.push(unreadFinding(column, numbers, cast, facts.path));
-    const answer = answeredQuantity(column, context, note);
-    const final = answer ?? meaning;
+    const final = answeredQuantity(column, context, note) ?? namedByPerson(column, facts.names) ?? meaning;
     const known = settleColumn(column, final, numbers, context, note);
     if (known) settled.push(known.quantity === "depth" ? downward(known, context, note) : known);
     else others.push({ column, numbers });
@@ -130,6 +130,7 @@ function answeredQuantity(column: RawColumn, { facts, id }: ColumnContext, note:
     read: readQuantity(column),
   });
   if (!given) return null;
+  if (given.value.kind === "quantity") return { ...given.value, because: given.because, byPerson: true };
   note(column, "answered", given.because);
   return given.value;
 }

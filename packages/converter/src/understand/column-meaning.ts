@@ -15,6 +15,8 @@ export type ColumnMeaning =
       readonly because: string;
       /** A bare word for conductivity that may mean the one referred to 25 °C. */
       readonly bareConductivity: boolean;
+      /** Whether a person's answer or notes say so. */
+      readonly byPerson?: true;
     }
   | { readonly kind: "letter"; readonly letters: readonly QuantityId[] }
   /** The unit measures something else than the name says. */

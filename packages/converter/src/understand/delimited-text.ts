@@ -7,7 +7,7 @@ import {
   type Result,
   succeed,
 } from "@wherry/core";
-import type { Answer, UnderstoodFile } from "@wherry/formats";
+import type { UnderstoodFile } from "@wherry/formats";
 import { type Block, findBlocks } from "./blocks.ts";
 import { buildColumns } from "./build-columns.ts";
 import { castIds } from "./cast-ids.ts";
@@ -27,6 +27,7 @@ import { askPressureInAir } from "./pressure-kind.ts";
 import { cellsOfBlock, headsOfBlock, type RawCast, rawCasts, shareLines } from "./raw-cast.ts";
 import { splitDips } from "./split-dips.ts";
 import { headerMoments } from "./time-facts.ts";
+import type { UnderstandContext } from "./understand-file.ts";
 import { languagesOfName } from "./vocabulary/quantity-words.ts";
 
 /** More tables than this in one file are no casts; reading on would only take long. */
@@ -41,7 +42,7 @@ const MOST_BLOCKS = 1000;
 export function readDelimitedText(
   bytes: Uint8Array,
   path: string,
-  context: { readonly sha256: string; readonly answers: readonly Answer[] },
+  context: UnderstandContext,
 ): Result<UnderstoodFile> {
   const decoded = decodeText(bytes);
   const text = splitLines(decoded.text);
@@ -78,13 +79,10 @@ export function readDelimitedText(
   const reading = findDecimal(firstRows(cells));
   const lines = shareLines(blocks, below);
   const everyLine = [...lines.shared, ...lines.own.flat()];
-  const named = namedMissingMarkers(everyLine);
+  const named = [...namedMissingMarkers(everyLine).map(({ value }) => value), ...answeredMarkers(inquiry)];
   const style: NumberStyleOfFile = {
     decimal: reading.decimal,
-    named: named.map(({ value }) => ({
-      text: value,
-      value: parseDecimal(value, { decimal: reading.decimal }),
-    })),
+    named: named.map((text) => ({ text, value: parseDecimal(text, { decimal: reading.decimal }) })),
   };
   const casts: RawCast[] = [];
   for (const [i, block] of blocks.entries()) {
@@ -93,11 +91,11 @@ export function readDelimitedText(
     casts.push(...rawCasts(block, cells[i]!, heads, own, style));
   }
   const ids = castIds(casts, path);
-  const facts = fileFacts(casts, ids, inquiry, path, context.sha256);
+  const facts = fileFacts(casts, ids, inquiry, path, context);
   const findings = damage(blocks, text, path);
   const fileEvidence = layoutEvidence(decoded.because, layout, path);
   if (reading.doubtful) askDecimal(inquiry, ids);
-  const markers = new Set<string>(named.map(({ value }) => value));
+  const markers = new Set<string>(named);
   const dips = new Map<string, readonly string[]>();
   const built = casts.flatMap((cast, i) => {
     const whole = buildCast(cast, ids[i]!, facts, fileEvidence, findings, markers);
@@ -128,10 +126,16 @@ export function readDelimitedText(
         casts: question.casts.flatMap((id) => dips.get(id) ?? id),
       })),
       findings,
+      answersUsed: inquiry.used,
     },
     findings,
   );
 }
+
+/** Marks of missing values in all columns that a person names, with blanks or commas between them. */
+const answeredMarkers = (inquiry: Inquiry): readonly string[] =>
+  inquiry.given({ topic: "missingMarker", read: (text) => text.split(/[,\s]+/).filter(Boolean) })?.value ??
+  [];
 
 function buildCast(
   cast: RawCast,
@@ -256,13 +260,14 @@ function fileFacts(
   ids: readonly string[],
   inquiry: Inquiry,
   path: string,
-  sha256: string,
+  { sha256, names = [] }: UnderstandContext,
 ): FileFacts {
   const heads = casts.flatMap(({ columns }) =>
     columns.map(({ head }) => [head.name, ...languagesOfName(head.name)]),
   );
   const lines = [...new Set(casts.flatMap((cast) => allLines(cast)))];
-  const letterO = meaningOfO(lines, heads);
+  const language = inquiry.given({ topic: "language", read: (value) => value.toLowerCase() });
+  const letterO = language ? meaningOfO([], [[language.because, language.value]]) : meaningOfO(lines, heads);
   const moments: Moment[] = headerMoments(lines).map(({ moment }) => moment);
   for (const cast of casts) {
     for (const column of cast.columns) {
@@ -276,7 +281,7 @@ function fileFacts(
     }
   }
   const order = settleOrder(moments, inquiry, path, ids, letterO?.sign === 1);
-  return { path, sha256, inquiry, letterO, ...order };
+  return { path, sha256, inquiry, names, letterO, ...order };
 }
 
 /** A sample of rows for the decimal sign. */

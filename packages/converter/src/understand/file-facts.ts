@@ -1,5 +1,6 @@
 import type { Evidence, Place } from "@wherry/core";
 import type { DateOrder, Moment } from "./clock.ts";
+import type { ExtraName } from "./extra-names.ts";
 import type { HeaderLine } from "./header-lines.ts";
 import { type Inquiry, oneOf } from "./inquiry.ts";
 import type { ZoneFact } from "./time-facts.ts";
@@ -11,6 +12,8 @@ export interface FileFacts {
   readonly path: string;
   readonly sha256: string;
   readonly inquiry: Inquiry;
+  /** Names of quantities that the person's notes add. */
+  readonly names: readonly ExtraName[];
   /** Orders in which dates may be read; null if no date depends on it. */
   readonly orders: ReadonlySet<DateOrder> | null;
   readonly orderEvidence: Evidence | null;

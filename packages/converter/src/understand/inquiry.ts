@@ -14,6 +14,7 @@ export const TOPICS = [
   "fixedDepth",
   "flagScheme",
   "hemisphere",
+  "language",
   "missingMarker",
   "position",
   "pressureKind",
@@ -73,8 +74,7 @@ export class Inquiry {
     if (answer) {
       this.#used.add(answer);
       const value = matter.read(String(answer.value).trim());
-      if (value !== null)
-        return { value, because: `answered: ${about} is "${answer.value}" (${answer.where})` };
+      if (value !== null) return { value, because: becauseOf(answer) };
       this.#problems.push({
         code: "answers/form",
         message: `the answer "${answer.value}" to ${about} is not ${matter.form}`,
@@ -98,7 +98,12 @@ export class Inquiry {
     const value = matter.read(String(answer.value).trim());
     if (value === null) return null;
     this.#used.add(answer);
-    return { value, because: `answered: ${about} is "${answer.value}" (${answer.where})` };
+    return { value, because: becauseOf(answer) };
+  }
+
+  /** Answers that settled something. */
+  get used(): readonly Answer[] {
+    return [...this.#used];
   }
 
   get questions(): readonly Question[] {
@@ -109,18 +114,12 @@ export class Inquiry {
   problems(casts: readonly string[]): readonly Problem[] {
     const problems = [...this.#problems];
     for (const answer of this.#answers) {
-      const [topic = "", column] = splitOnce(answer.about, ":");
-      const known = TOPICS.some((name) => name === topic) && (column === undefined || column !== "");
-      if (!known) {
-        const near = nearest(topic, TOPICS);
-        problems.push({
-          code: "answers/about",
-          message: `there is no question about "${answer.about}"`,
-          where: { file: this.#file },
-          remedy: near.length > 0 ? `Did you mean ${near.join(" or ")}?` : `Known are ${TOPICS.join(", ")}.`,
-        });
+      const unknown = topicProblem(answer.about, { file: this.#file });
+      if (unknown) {
+        problems.push(unknown);
         continue;
       }
+      const [topic] = splitOnce(answer.about, ":");
       const cast = this.#castOf(answer);
       if (cast !== undefined && cast !== null && !casts.includes(cast)) {
         const near = nearest(cast, casts);
@@ -161,12 +160,23 @@ export class Inquiry {
     return undefined;
   }
 
-  /** The most special answer: for the cast, then for the file, then for all files. */
+  /** From who comes first, the most special answer: for the cast, then for the file, then for all files. */
   #answerTo(about: string, matter: { readonly topic: Topic; readonly cast?: string }): Answer | null {
-    const fitting = (test: (answer: Answer) => boolean) =>
-      this.#answers.find((answer) => answer.about === about && test(answer)) ?? null;
+    const answers = this.#answers.filter((answer) => answer.about === about);
+    for (const giver of new Set(answers.map(({ from }) => from))) {
+      const answer = this.#mostSpecial(
+        answers.filter(({ from }) => from === giver),
+        matter.cast,
+      );
+      if (answer) return answer;
+    }
+    return null;
+  }
+
+  #mostSpecial(answers: readonly Answer[], cast: string | undefined): Answer | null {
+    const fitting = (test: (answer: Answer) => boolean) => answers.find(test) ?? null;
     return (
-      (matter.cast === undefined ? null : fitting((answer) => this.#castOf(answer) === matter.cast)) ??
+      (cast === undefined ? null : fitting((answer) => this.#castOf(answer) === cast)) ??
       fitting((answer) => answer.where !== "*" && this.#castOf(answer) === null) ??
       fitting((answer) => answer.where === "*")
     );
@@ -194,6 +204,22 @@ export class Inquiry {
       answerWith: `{ about: ${flowText(about)}, where: ${flowText(where)}, value: ${flowText(value)} }`,
     });
   }
+}
+
+const becauseOf = ({ about, value, where, from }: Answer): string =>
+  `answered: ${about} is "${value}" (${from === undefined ? "" : `${from}, `}${where})`;
+
+/** What is wrong with the subject of an answer; null if questions can be about it. */
+export function topicProblem(about: string, where: Place): Problem | null {
+  const [topic, column] = splitOnce(about, ":");
+  if (TOPICS.some((name) => name === topic) && column !== "") return null;
+  const near = nearest(topic, TOPICS);
+  return {
+    code: "answers/about",
+    message: `there is no question about "${about}"`,
+    where,
+    remedy: near.length > 0 ? `Did you mean ${near.join(" or ")}?` : `Known are ${TOPICS.join(", ")}.`,
+  };
 }
 
 /** Text as a YAML flow scalar: plain where nothing in it can be misread. */

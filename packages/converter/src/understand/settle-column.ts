@@ -62,7 +62,8 @@ export function settleColumn(
   const { quantity } = meaning;
   const unit = meaning.unit ?? askUnit(column, quantity, numbers, context, note);
   if (unit === undefined) return null;
-  note(column, head.unitText !== null && head.name !== "" ? "stated" : "implied", meaning.because);
+  const isStated = head.unitText !== null && head.name !== "";
+  note(column, meaning.byPerson ? "answered" : isStated ? "stated" : "implied", meaning.because);
   const checked = unit === null ? null : checkMagnitude(column, quantity, unit, numbers, context);
   if (checked === undefined) return null;
   return { column, quantity, unit: checked, numbers };

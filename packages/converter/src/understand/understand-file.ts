@@ -8,14 +8,18 @@ import {
   type UnderstoodFile,
 } from "@wherry/formats";
 import { readDelimitedText } from "./delimited-text.ts";
+import { decodeText } from "./encoding.ts";
+import type { ExtraName } from "./extra-names.ts";
 import { recognise } from "./recognise.ts";
 import { understandOpenFormat } from "./understand-open-format.ts";
 
 export interface UnderstandContext {
   /** SHA-256 of the bytes, 64 hexadecimal digits. */
   readonly sha256: string;
-  /** Answers of the survey sheet and of notes; those for other files are passed over. */
+  /** Answers, those of who comes first in front; those for other files are passed over. */
   readonly answers: readonly Answer[];
+  /** Names of quantities that the person's notes add to those known here. */
+  readonly names?: readonly ExtraName[];
 }
 
 const READERS = {
@@ -42,8 +46,22 @@ export function understandFile(
 ): Result<UnderstoodFile> {
   const recognised = recognise(bytes, path);
   if (recognised.kind === "other") return fail(recognised.problem);
-  if (recognised.kind !== "text") return understandOpenFormat(READERS[recognised.kind], bytes, path, context);
-  return readDelimitedText(bytes, path, context);
+  const own = ofThisKind(bytes, context);
+  if (recognised.kind !== "text") return understandOpenFormat(READERS[recognised.kind], bytes, path, own);
+  return readDelimitedText(bytes, path, own);
+}
+
+/** Bytes at the top of a file in which the words are looked for that tell its kind. */
+const TOP = 1 << 16;
+
+/** What of the answers and names is for files of this kind. */
+function ofThisKind(bytes: Uint8Array, context: UnderstandContext): UnderstandContext {
+  const { answers, names = [] } = context;
+  if (![...answers, ...names].some(({ filesWith }) => filesWith !== undefined)) return context;
+  const { text } = decodeText(bytes.subarray(0, TOP));
+  const isFor = ({ filesWith }: { readonly filesWith?: string }) =>
+    filesWith === undefined || text.includes(filesWith);
+  return { ...context, answers: answers.filter(isFor), names: names.filter(isFor) };
 }
 
 /** Whether problems lie in the answers and not in the file: wrong usage (exit 2), not an unreadable file (exit 3). */

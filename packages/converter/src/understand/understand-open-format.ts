@@ -27,7 +27,11 @@ export async function understandNetcdf(
   path: string,
   { sha256, answers }: Context,
 ): Promise<Result<UnderstoodFile>> {
-  const inquiry = new Inquiry(path, answers);
+  // notes on files with certain words are on files of text
+  const inquiry = new Inquiry(
+    path,
+    answers.filter(({ filesWith }) => filesWith === undefined),
+  );
   return withQuestions(await readNetcdfCasts(dataset, { path, sha256, asking: inquiry }), inquiry);
 }
 
@@ -37,5 +41,8 @@ function withQuestions(file: Result<UnderstoodFile>, inquiry: Inquiry): Result<U
   if (first) return fail(first, ...others);
   const unused = inquiry.unused();
   const findings = [...file.value.findings, ...unused];
-  return succeed({ ...file.value, questions: inquiry.questions, findings }, [...file.warnings, ...unused]);
+  return succeed({ ...file.value, questions: inquiry.questions, findings, answersUsed: inquiry.used }, [
+    ...file.warnings,
+    ...unused,
+  ]);
 }

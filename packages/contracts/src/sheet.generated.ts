@@ -55,6 +55,14 @@ export interface SurveySheet {
   processing?: ProcessingChoices;
   exchange?: ExchangeFiles;
   /**
+   * Notes files on how exports of one kind are read, by their paths from this sheet. The answers below go before theirs.
+   */
+  notes?: Text[];
+  /**
+   * The field log, a CSV file, by its path from this sheet: what was written down of each cast.
+   */
+  field_log?: string;
+  /**
    * Answers to what the files leave open. The program prints the line to add with each question.
    */
   answers?: Answer[];
@@ -626,6 +634,22 @@ export interface ListedCast {
    * Id of the instrument.
    */
   instrument?: string;
+  /**
+   * Depth of the bottom at the cast by sounding, m below the surface.
+   */
+  sounding?: number;
+  /**
+   * Wind as the field log has it.
+   */
+  wind?: string;
+  /**
+   * State of the sea as the field log has it.
+   */
+  sea?: string;
+  /**
+   * Who lowered the instrument. Written into products only with the consent of the people named.
+   */
+  observer?: string;
   /**
    * Remarks of the field log.
    */

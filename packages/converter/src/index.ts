@@ -10,6 +10,7 @@ export * from "./sheet/read-notes.ts";
 export * from "./sheet/read-sheet.ts";
 export * from "./sheet/write-sheet.ts";
 export type { ExtraName } from "./understand/extra-names.ts";
+export { topicProblem } from "./understand/inquiry.ts";
 export {
   type LookCast,
   type LookColumn,

@@ -1,5 +1,5 @@
-import { writeFile } from "node:fs/promises";
-import { basename, join, resolve } from "node:path";
+import { copyFile, mkdir, writeFile } from "node:fs/promises";
+import { basename, dirname, join, resolve } from "node:path";
 import {
   completeSheet,
   completeSheetText,
@@ -14,6 +14,7 @@ import { fail, type Problem, parseIsoTime, type Result, type StandardNameTable, 
 import { holdBack, type OpenQuestion } from "./hold-back.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import { processSurvey } from "./process-survey.ts";
+import { gatherKnowledge, type ReadingOptions, unusedAnswers } from "./reading-knowledge.ts";
 import { beginResult } from "./result-folder.ts";
 import { readSheetFile, type SheetFile } from "./sheet-file.ts";
 import { chooseTarget } from "./target-file.ts";
@@ -27,7 +28,7 @@ export const DEFAULT_PRODUCTS = ["full", "binned", "series", "csv"] as const;
 export const PRODUCTS = [...DEFAULT_PRODUCTS, "soundspeed", "whp"] as const;
 export type Product = (typeof PRODUCTS)[number];
 
-export interface ConvertOptions extends RunOptions {
+export interface ConvertOptions extends RunOptions, ReadingOptions {
   readonly sheet: string;
   readonly out: string;
   readonly products: readonly Product[];
@@ -140,7 +141,10 @@ async function convertInto(
   { text, sheet, warnings }: SheetFile & { readonly warnings: readonly Problem[] },
   options: ConvertOptions,
 ): Promise<Result<Converted>> {
-  const read = await readExports(paths, sheet.answers ?? [], "relative", { ...options, workers });
+  const knowledge = await gatherKnowledge(options, sheet, dirname(options.sheet));
+  if (!knowledge.ok) return knowledge;
+  const { answers, notes } = knowledge.value;
+  const read = await readExports(paths, knowledge.value, "relative", { ...options, workers });
   const [unreadable, ...others] = read.problems;
   if (unreadable) return fail(unreadable, ...others);
   const files = read.exports.map(({ understood }) => understood);
@@ -182,6 +186,7 @@ async function convertInto(
   );
   const copy = basename(options.sheet);
   await writeFile(join(folder, copy), completeSheetText(text, completed.added));
+  const noted = await keepNotes(folder, notes);
   const kept = await keepOriginals(
     folder,
     read.exports.map(({ path, understood }) => ({ path, name: understood.path, sha256: understood.sha256 })),
@@ -190,7 +195,8 @@ async function convertInto(
   return succeed(
     {
       out: options.out,
-      files: casts.length === 0 ? [] : [...written.value, ...exchanged.value, record, copy, "original/"],
+      files:
+        casts.length === 0 ? [] : [...written.value, ...exchanged.value, record, copy, ...noted, "original/"],
       casts: casts.length,
       held,
       questions,
@@ -198,6 +204,25 @@ async function convertInto(
       added: completed.added.map(({ id }) => id),
       skipped: read.skipped.filter((path) => resolve(path) !== resolve(options.sheet)),
     },
-    [...warnings, ...completed.warnings, ...exchanged.warnings],
+    [
+      ...warnings,
+      ...knowledge.warnings,
+      ...completed.warnings,
+      ...exchanged.warnings,
+      ...unusedAnswers(answers, files),
+    ],
   );
+}
+
+/** Copies of notes that the reading rested on, under their own names; equal names get a number. */
+async function keepNotes(folder: string, notes: readonly string[]): Promise<string[]> {
+  const names: string[] = [];
+  for (const path of notes) {
+    const name = basename(path);
+    const taken = names.filter((other) => basename(other).endsWith(name)).length;
+    names.push(`notes/${taken === 0 ? "" : `${taken + 1}-`}${name}`);
+    await mkdir(join(folder, "notes"), { recursive: true });
+    await copyFile(path, join(folder, names.at(-1)!));
+  }
+  return names;
 }

@@ -1,18 +1,26 @@
 import type { Problem } from "@wherry/core";
 import type { UnderstoodFile } from "@wherry/formats";
+import { gatherKnowledge, type ReadingOptions, unusedAnswers } from "./reading-knowledge.ts";
 import { type RunOptions, readExports } from "./understand-files.ts";
+
+export interface LookOptions extends RunOptions, ReadingOptions {}
 
 export interface LookOutcome {
   readonly files: readonly UnderstoodFile[];
   readonly skipped: readonly string[];
   readonly problems: readonly Problem[];
+  readonly warnings: readonly Problem[];
 }
 
 /** What files hold as understood. Nothing is written. */
-export async function look(paths: readonly string[], options: RunOptions = {}): Promise<LookOutcome> {
-  const { exports, skipped, problems } = await readExports(paths, [], "as given", {
+export async function look(paths: readonly string[], options: LookOptions = {}): Promise<LookOutcome> {
+  const knowledge = await gatherKnowledge(options);
+  if (!knowledge.ok) return { files: [], skipped: [], problems: knowledge.problems, warnings: [] };
+  const { exports, skipped, problems } = await readExports(paths, knowledge.value, "as given", {
     ...options,
     netcdf: "read",
   });
-  return { files: exports.map(({ understood }) => understood), skipped, problems };
+  const files = exports.map(({ understood }) => understood);
+  const warnings = [...knowledge.warnings, ...unusedAnswers(knowledge.value.answers, files)];
+  return { files, skipped, problems, warnings };
 }

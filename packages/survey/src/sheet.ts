@@ -3,11 +3,12 @@ import { basename, dirname, extname, join } from "node:path";
 import { checkSheet as lacksOf, type SheetLack, writeSheet } from "@wherry/converter";
 import { fail, formatIsoTime, type Problem, type Result, succeed } from "@wherry/core";
 import { problemFromIo } from "./problem-from-io.ts";
+import { gatherKnowledge, type ReadingOptions, unusedAnswers } from "./reading-knowledge.ts";
 import { readSheetFile } from "./sheet-file.ts";
 import { chooseTarget } from "./target-file.ts";
 import { type RunOptions, readExports } from "./understand-files.ts";
 
-export interface SheetOptions extends RunOptions {
+export interface SheetOptions extends RunOptions, ReadingOptions {
   readonly out: string;
   /** Id of the survey; the sheet's name without its ending unless given. */
   readonly id?: string;
@@ -22,6 +23,7 @@ export interface MadeSheet {
   readonly questions: number;
   /** Files that hold no casts; the sheet was written without them. */
   readonly problems: readonly Problem[];
+  readonly warnings: readonly Problem[];
 }
 
 /** Writes a survey sheet filled with what files tell. */
@@ -34,7 +36,9 @@ export async function makeSheet(paths: readonly string[], options: SheetOptions)
       where: { file: out },
       remedy: "Name another file, or add --force to replace it.",
     });
-  const { exports, problems } = await readExports(paths, [], "relative", options);
+  const knowledge = await gatherKnowledge(options);
+  if (!knowledge.ok) return knowledge;
+  const { exports, problems } = await readExports(paths, knowledge.value, "relative", options);
   const [first, ...others] = problems;
   if (exports.length === 0 && first) return fail(first, ...others);
   const files = exports.map(({ understood }) => understood);
@@ -52,6 +56,7 @@ export async function makeSheet(paths: readonly string[], options: SheetOptions)
     casts: files.reduce((sum, { casts }) => sum + casts.length, 0),
     questions: files.reduce((sum, { questions }) => sum + questions.length, 0),
     problems,
+    warnings: [...knowledge.warnings, ...unusedAnswers(knowledge.value.answers, files)],
   });
 }
 

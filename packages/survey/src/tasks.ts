@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
-import { processCast, type RecipeSettings, understandFile } from "@wherry/converter";
+import { type ExtraName, processCast, type RecipeSettings, understandFile } from "@wherry/converter";
 import { type Cast, fail, type Result } from "@wherry/core";
 import type { Answer, UnderstoodFile } from "@wherry/formats";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
@@ -12,6 +12,7 @@ export interface ToUnderstand {
   /** What its casts call their source. */
   readonly name: string;
   readonly answers: readonly Answer[];
+  readonly names: readonly ExtraName[];
 }
 
 export interface ToProcess {
@@ -20,11 +21,11 @@ export interface ToProcess {
 }
 
 export const tasks = {
-  async understand({ path, name, answers }: ToUnderstand): Promise<Result<UnderstoodFile>> {
+  async understand({ path, name, answers, names }: ToUnderstand): Promise<Result<UnderstoodFile>> {
     try {
       const bytes = await readFile(path);
       const sha256 = createHash("sha256").update(bytes).digest("hex");
-      return understandFile(bytes, name, { sha256, answers });
+      return understandFile(bytes, name, { sha256, answers, names });
     } catch (error) {
       if (isIoError(error)) return fail(problemFromIo(error, path));
       throw error;

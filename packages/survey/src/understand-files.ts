@@ -1,10 +1,11 @@
 import { dirname, extname, relative, resolve, sep } from "node:path";
 import { fail, type Problem, type Result } from "@wherry/core";
-import type { Answer, UnderstoodFile } from "@wherry/formats";
+import type { UnderstoodFile } from "@wherry/formats";
 import { readDescribedTable } from "./csvw-input.ts";
 import { findFiles } from "./input-files.ts";
 import { lookAtNetcdf, readNetcdfExport } from "./netcdf-input.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
+import type { ReadingKnowledge } from "./reading-knowledge.ts";
 import { inOrder, startWorkers, type Workers } from "./workers.ts";
 
 export type OnProgress = (done: number, total: number, what: string) => void;
@@ -37,6 +38,8 @@ const NO_EXPORTS = new Set(
 const NETCDF = new Set([".nc", ".nc4", ".cdf"]);
 
 export interface ReadOptions extends RunOptions {
+  /** Files that lie among the exports and are something else, as a field log. */
+  readonly apart?: readonly string[];
   readonly netcdf?: "read" | "refuse";
   /** One job without threads if not given. */
   readonly workers?: Workers;
@@ -52,16 +55,18 @@ export interface ReadOptions extends RunOptions {
  */
 export async function readExports(
   paths: readonly string[],
-  answers: readonly Answer[],
+  { answers, names }: Pick<ReadingKnowledge, "answers" | "names">,
   naming: "as given" | "relative",
-  { signal, onProgress, netcdf = "refuse", workers }: ReadOptions,
+  { signal, onProgress, netcdf = "refuse", workers, apart = [] }: ReadOptions,
 ): Promise<ReadExports> {
   const found = await findFiles(paths);
   const problems: Problem[] = [...found.problems];
+  const others = new Set(apart.map((path) => resolve(path)));
   const isExport = (kind: string) => !NO_EXPORTS.has(kind) && (netcdf === "read" || !NETCDF.has(kind));
-  const wanted = found.files.filter((path) => paths.includes(path) || isExport(extname(path).toLowerCase()));
+  const files = found.files.filter((path) => !others.has(resolve(path)));
+  const wanted = files.filter((path) => paths.includes(path) || isExport(extname(path).toLowerCase()));
   const taken = new Set(wanted);
-  const skipped = found.files.filter((path) => !taken.has(path));
+  const skipped = files.filter((path) => !taken.has(path));
   const home = commonFolder(wanted);
   const { understand, jobs } = workers ?? (await startWorkers(1));
   const results = await inOrder(wanted, jobs, async (path, index): Promise<Result<UnderstoodFile>> => {
@@ -72,7 +77,7 @@ export async function readExports(
       return (
         (await (netcdf === "read" ? lookAtNetcdf(path, name) : readNetcdfExport(path, name, answers))) ??
         (await readDescribedTable(path, name, netcdf)) ??
-        (await understand({ path, name, answers }))
+        (await understand({ path, name, answers, names }))
       );
     } catch (error) {
       if (!isIoError(error)) throw error;

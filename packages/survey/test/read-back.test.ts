@@ -20,7 +20,12 @@ const sample = testData("samples", "dsg_own", "ts_single.nc");
 async function castsOfDemo(): Promise<readonly Cast[]> {
   const sheet = readSheet(readFileSync(sheetPath, "utf8"), sheetPath);
   if (!sheet.ok) throw new Error(sheet.problems[0].message);
-  const { exports } = await readExports([demo], sheet.value.answers ?? [], "relative", {});
+  const { exports } = await readExports(
+    [demo],
+    { answers: sheet.value.answers ?? [], names: [] },
+    "relative",
+    {},
+  );
   const files = exports.map(({ understood }) => understood);
   const completed = completeSheet(
     sheet.value,

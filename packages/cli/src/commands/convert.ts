@@ -9,10 +9,11 @@ import {
 } from "@wherry/survey";
 import { Command, InvalidArgumentError, Option } from "commander";
 import type { Context } from "../command.ts";
-import { Exit, worst } from "../exit.ts";
+import { Exit, exitOf, worst } from "../exit.ts";
+import { addReadingOptions, type ReadingFlags, readingOptions } from "../reading-options.ts";
 import { convertText } from "./convert-text.ts";
 
-interface Options {
+interface Options extends ReadingFlags {
   readonly sheet: string;
   readonly out: string;
   readonly products: readonly Product[];
@@ -40,7 +41,7 @@ function parseJobs(text: string): number {
 }
 
 export function convertCommand({ terminal, version, signal, finish }: Context): Command {
-  return new Command("convert")
+  return addReadingOptions(new Command("convert"))
     .summary("turn raw casts into archive products")
     .description(
       "Turns raw casts into CF NetCDF and documented CSV, with flags, records and the original files.",
@@ -79,18 +80,26 @@ Exit status: 0 all written; 1 written, with findings; 2 casts held back by open 
 3 a file that cannot be read or written.`,
     )
     .action(
-      async (paths: string[], { json = false, perCast = false, force = false, ...options }: Options) => {
-        const run = { ...options, perCast, force, version, signal, onProgress: terminal.progress };
+      async (
+        paths: string[],
+        { json = false, perCast = false, force = false, answer, notes, ...options }: Options,
+      ) => {
+        const reading = readingOptions({ answer, notes });
+        const run = {
+          ...options,
+          ...reading,
+          perCast,
+          force,
+          version,
+          signal,
+          onProgress: terminal.progress,
+        };
         const result = await convert(paths, run);
         terminal.endProgress();
         if (!result.ok) {
           result.problems.forEach(terminal.problem);
           if (signal.aborted) return finish(Exit.interrupted);
-          return finish(
-            result.problems.some(({ code }) => /^(sheet|answers|result|rules|target)\//.test(code))
-              ? Exit.usage
-              : Exit.unreadable,
-          );
+          return finish(exitOf(result.problems));
         }
         const { value, warnings } = result;
         warnings.forEach(terminal.problem);

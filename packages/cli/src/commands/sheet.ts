@@ -1,10 +1,11 @@
 import { checkSheet, makeSheet, TARGETS } from "@wherry/survey";
 import { Command } from "commander";
 import type { Context } from "../command.ts";
-import { Exit, type ExitCode } from "../exit.ts";
+import { Exit, type ExitCode, exitOf } from "../exit.ts";
+import { addReadingOptions, type ReadingFlags, readingOptions } from "../reading-options.ts";
 import type { Terminal } from "../terminal.ts";
 
-interface Options {
+interface Options extends ReadingFlags {
   readonly out?: string;
   readonly check?: string;
   readonly target: string;
@@ -13,7 +14,7 @@ interface Options {
 }
 
 export function sheetCommand({ terminal, now, signal, finish }: Context): Command {
-  return new Command("sheet")
+  return addReadingOptions(new Command("sheet"))
     .summary("write a survey sheet from what the files tell, or say what a sheet still lacks")
     .description(
       "Writes a survey sheet filled with what the files tell, or says what a sheet still lacks for an archive.",
@@ -39,15 +40,20 @@ export function sheetCommand({ terminal, now, signal, finish }: Context): Comman
         command.error("error: name the exports that the sheet is for, or --check a sheet");
       if (options.out === undefined) command.error("error: say with --out where the sheet goes");
       const { out, force = false, id } = options;
-      const result = await makeSheet(paths, { out, force, now, signal, ...(id === undefined ? {} : { id }) });
+      const result = await makeSheet(paths, {
+        ...readingOptions(options),
+        out,
+        force,
+        now,
+        signal,
+        ...(id === undefined ? {} : { id }),
+      });
       if (!result.ok) {
         result.problems.forEach(terminal.problem);
-        return finish(
-          result.problems.some(({ code }) => code.startsWith("result/")) ? Exit.usage : Exit.unreadable,
-        );
+        return finish(exitOf(result.problems));
       }
-      const { casts, questions, problems } = result.value;
-      problems.forEach(terminal.problem);
+      const { casts, questions, problems, warnings } = result.value;
+      [...warnings, ...problems].forEach(terminal.problem);
       terminal.out(`wrote ${out}: ${casts} casts, ${questions} open questions\n`);
       terminal.out(`next: fill in what is marked there, then wherry sheet --check ${out}\n`);
       finish(problems.length > 0 ? Exit.unreadable : questions > 0 ? Exit.usage : Exit.clean);

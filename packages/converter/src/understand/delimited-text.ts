@@ -267,7 +267,9 @@ function fileFacts(
   );
   const lines = [...new Set(casts.flatMap((cast) => allLines(cast)))];
   const language = inquiry.given({ topic: "language", read: (value) => value.toLowerCase() });
-  const letterO = language ? meaningOfO([], [[language.because, language.value]]) : meaningOfO(lines, heads);
+  const letterO = language
+    ? meaningOfO([], [[`${language.value} (${language.because})`, language.value]])
+    : meaningOfO(lines, heads);
   const moments: Moment[] = headerMoments(lines).map(({ moment }) => moment);
   for (const cast of casts) {
     for (const column of cast.columns) {

@@ -154,7 +154,7 @@ function explained(evidence: readonly Evidence[]): string[] {
   return evidence.map(({ fact, certainty: known, because, where }) => {
     const line =
       where.line === undefined || because.startsWith(`line ${where.line} `) ? "" : ` [line ${where.line}]`;
-    return `${fact}: ${known}, ${because}${line}`;
+    return `${fact}: ${known}, ${because.replace(/^answered: /, "")}${line}`;
   });
 }
 

@@ -84,9 +84,11 @@ function findRun(
   const atRest = robustSd(part(pressure)) <= Math.max(3 * noise, parameters.restless);
   // asked first: the freshest water costs a selection among all rows
   if (!(level < parameters.largestConductivity && atRest)) return null;
-  const wet = conductivity.slice();
-  for (let k = 0; k < rows; k++) if (!(pressure[k]! > reading + parameters.waterBelow)) wet[k] = Number.NaN;
-  const freshest = quantile(wet, 0.05);
+  const wet = new Float64Array(rows);
+  let inWater = 0;
+  for (let k = 0; k < rows; k++)
+    if (pressure[k]! > reading + parameters.waterBelow) wet[inWater++] = conductivity[k]!;
+  const freshest = quantile(wet.subarray(0, inWater), 0.05);
   if (!(level < parameters.largestRatio * freshest)) return null;
 
   const limit = level + parameters.edge * (freshest - level);

@@ -208,10 +208,12 @@ function wordsFor(
 
 function asSeaPressure(cast: Cast, offset: number): Cast {
   const column = cast.columns.get("pressure")!;
+  const values = offset === 0 ? column.values : column.values.slice();
+  if (offset !== 0) for (let k = 0; k < values.length; k++) values[k]! -= offset;
   return withColumns(cast, {
     ...column,
     standardName: "sea_water_pressure_due_to_sea_water",
     longName: "sea pressure, zero at the water surface",
-    values: offset === 0 ? column.values : column.values.map((p) => p - offset),
+    values,
   });
 }

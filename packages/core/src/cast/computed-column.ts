@@ -1,5 +1,4 @@
 import { Flag } from "../quality/flag.ts";
-import { flagsFor } from "../quality/flags-of-test.ts";
 import type { Cast, Column } from "./cast.ts";
 import { withColumns } from "./change.ts";
 
@@ -14,10 +13,15 @@ export function computedColumn(
   },
 ): Column {
   const { values } = fields;
-  for (let k = 0; k < values.length; k++) if (!Number.isFinite(values[k]!)) values[k] = Number.NaN;
+  const flags = new Uint8Array(values.length).fill(Flag.notEvaluated);
+  for (let k = 0; k < values.length; k++)
+    if (!Number.isFinite(values[k]!)) {
+      values[k] = Number.NaN;
+      flags[k] = Flag.missing;
+    }
   return {
     ...fields,
-    flags: flagsFor(values, Flag.notEvaluated),
+    flags,
     source: null,
     sourceFlags: null,
     tests: new Map(),

@@ -37,7 +37,8 @@ export function estimateDelay(cast: Cast, times: RowTimes, largest: number): Del
       t,
       rowsApart(cast, name).subarray(down.firstRow, down.lastRow + 1),
     );
-    return Float64Array.from({ length: rows - 1 }, (_, k) => x[k + 1]! - x[k]!);
+    for (let k = 0; k + 1 < rows; k++) x[k] = x[k + 1]! - x[k]!;
+    return x.subarray(0, rows - 1);
   };
   const dT = changes("temperature", T);
   const dC = changes("conductivity", C);

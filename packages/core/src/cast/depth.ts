@@ -1,3 +1,4 @@
+import { caughtAny } from "../quality/flags-of-test.ts";
 import { depthFromPressureColumn } from "../seawater/depth.ts";
 import { depthFromDensityColumn } from "../seawater/depth-from-density.ts";
 import { bridge } from "./bridge.ts";
@@ -5,7 +6,6 @@ import type { Cast } from "./cast.ts";
 import { valuesOf } from "./change.ts";
 import { computedColumn, latitudeOf, putComputed } from "./computed-column.ts";
 import { rowTimes } from "./row-times.ts";
-import { pressureSpikes } from "./spikes.ts";
 
 /** How depth comes from pressure. "automatic": measured density where the mean salinity is below 30. */
 export type DepthMethod = "automatic" | "measured density" | "standard ocean";
@@ -33,7 +33,8 @@ export function addDepth(cast: Cast, method: DepthMethod): Cast {
   const why = method === "automatic" && !Number.isNaN(mean) ? `mean salinity ${mean.toFixed(2)}` : "";
   const brackets = (reason: string) => (reason === "" ? "" : ` (${reason})`);
   if (brackish && density !== null && judged.includes(1)) {
-    const measured = density.map((rho, k) => (judged[k] === 1 ? rho : Number.NaN));
+    const measured = density.slice();
+    for (let k = 0; k < measured.length; k++) if (judged[k] === 0) measured[k] = Number.NaN;
     if (cast.kind === "fixed-depth") measured.fill(meanOver(density, judged));
     depthFromDensityColumn(p, measured, latitude.value, values);
     equation =
@@ -67,13 +68,12 @@ function judgedRows(cast: Cast): Uint8Array {
   const kind = columnKind(cast);
   for (const segment of cast.segments)
     if (segment.kind === kind) rows.fill(1, segment.firstRow, segment.lastRow + 1);
-  const spikes = pressureSpikes(cast);
   // rows before the sensors had settled stay in: a density that lags is nearer than that of deeper water
-  const spiked = ["temperature", "conductivity"].map((name) =>
-    cast.columns.get(name)?.tests.get("spike_return"),
-  );
-  for (let k = 0; k < rows.length; k++)
-    if (spikes[k] === 1 || spiked.some((result) => result?.[k] === 3 || result?.[k] === 4)) rows[k] = 0;
+  for (const name of ["pressure", "temperature", "conductivity"]) {
+    const result = cast.columns.get(name)?.tests.get("spike_return");
+    if (result === undefined || !caughtAny(result)) continue;
+    for (let k = 0; k < rows.length; k++) if (result[k] === 3 || result[k] === 4) rows[k] = 0;
+  }
   return rows;
 }
 

@@ -1,5 +1,5 @@
 import type { Cast } from "./cast.ts";
-import { layerMeans } from "./layer-means.ts";
+import { meansAlone } from "./layer-means.ts";
 
 /** A layer that both ways met. Differences are down minus up. */
 export interface LayerPair {
@@ -18,15 +18,12 @@ export interface LayerPair {
 
 /** Layer means of both ways, paired by pressure. */
 export function directionPairs(cast: Cast, width: number): readonly LayerPair[] {
-  const needed = ["pressure", "temperature", "salinity", "conductivity"];
-  const columns = new Map([...cast.columns].filter(([name]) => needed.includes(name)));
-  const [down, up] = (["down", "up"] as const).map((direction) =>
-    layerMeans({ ...cast, columns }, { width, coordinate: "pressure", direction }),
-  );
-  const means = (layers: typeof down, name: string) => layers?.columns.get(name)?.mean;
-  const [Td, Sd, Cd] = ["temperature", "salinity", "conductivity"].map((name) => means(down, name));
-  const [Tu, Su, Cu] = ["temperature", "salinity", "conductivity"].map((name) => means(up, name));
-  if (down === undefined || up === undefined || !Td || !Sd || !Cd || !Tu || !Su || !Cu) return [];
+  const needed = ["temperature", "salinity", "conductivity"];
+  const down = meansAlone(cast, "down", width, needed);
+  const up = meansAlone(cast, "up", width, needed);
+  const [Td, Sd, Cd] = down.means;
+  const [Tu, Su, Cu] = up.means;
+  if (!Td || !Sd || !Cd || !Tu || !Su || !Cu) return [];
   const row = new Map<number, number>();
   for (const [k, centre] of up.centres.entries()) row.set(Math.round(centre / width), k);
   const pairs: LayerPair[] = [];
@@ -49,7 +46,8 @@ export function directionPairs(cast: Cast, width: number): readonly LayerPair[] 
 function salinityAt(t: number, T: Float64Array, S: Float64Array): number {
   let found = Number.NaN;
   for (let k = 1; k < T.length; k++) {
-    const [a, b] = [T[k - 1]!, T[k]!];
+    const a = T[k - 1]!;
+    const b = T[k]!;
     if (!((a <= t && t < b) || (b <= t && t < a))) continue;
     if (!Number.isNaN(found)) return Number.NaN;
     found = S[k - 1]! + ((t - a) / (b - a)) * (S[k]! - S[k - 1]!);

@@ -2,7 +2,7 @@ import { Flag } from "../quality/flag.ts";
 import { keptOut, layerTests } from "../quality/inherited-flags.ts";
 import type { Cast, Column, StepRecord } from "./cast.ts";
 import { valuesOf } from "./change.ts";
-import { type LayerChoice, layerWidthFor, placedRows } from "./layer-width.ts";
+import { type LayerChoice, layerWidthFor, mostLayers, placedRows } from "./layer-width.ts";
 import { median } from "./robust.ts";
 
 export interface LayerOptions extends LayerChoice {
@@ -36,9 +36,6 @@ export interface LayerMeans {
   readonly rowsAboveLayers: number;
   readonly step: StepRecord;
 }
-
-/** A finer division than this is a mistake in the data or the width. */
-const mostLayers = 100_000;
 
 /**
  * Layer means of one direction of a cast.
@@ -128,9 +125,15 @@ function layersOf(place: Float64Array, rows: Int32Array, width: number): Layers 
     }
   }
   const count = Math.max(0, last - first + 1);
-  const centres = Float64Array.from({ length: count }, (_, c) => (first + c) * width);
-  const bounds = Float64Array.from({ length: 2 * count }, (_, e) => (first + Math.ceil(e / 2) - 0.5) * width);
-  return { width, centres, bounds, layerOf: numbers.map((n) => (n < 1 ? -1 : n - first)), above, beyond };
+  const centres = new Float64Array(count);
+  const bounds = new Float64Array(2 * count);
+  for (let c = 0; c < count; c++) {
+    centres[c] = (first + c) * width;
+    bounds[2 * c] = (first + c - 0.5) * width;
+    bounds[2 * c + 1] = (first + c + 0.5) * width;
+  }
+  for (let r = 0; r < numbers.length; r++) numbers[r] = numbers[r]! < 1 ? -1 : numbers[r]! - first;
+  return { width, centres, bounds, layerOf: numbers, above, beyond };
 }
 
 /** One layer per row, in order of the coordinate; edges midway between neighbours. */
@@ -151,16 +154,29 @@ function levelsOf(place: Float64Array, rows: Int32Array): Layers {
   return { width, centres, bounds, layerOf, above: 0, beyond: 0 };
 }
 
-function averaged(column: Column, rows: Int32Array, layerOf: Int32Array, layers: number): LayerColumn {
-  const { name, values, flags } = column;
+/** Means alone, for layers along pressure, of the columns named: what the comparison of both ways needs. */
+export function meansAlone(
+  cast: Cast,
+  direction: "down" | "up",
+  width: number,
+  names: readonly string[],
+): { readonly centres: Float64Array; readonly means: readonly (Float64Array | null)[] } {
+  const rows = placedRows(cast, { coordinate: "pressure", direction });
+  const place = valuesOf(cast, "pressure") ?? new Float64Array();
+  const { centres, layerOf } = layersOf(place, rows, width);
+  const means = names.map((name) => {
+    const column = cast.columns.get(name);
+    return column === undefined ? null : meansOf(column, rows, layerOf, centres.length).mean;
+  });
+  return { centres, means };
+}
+
+/** Means and counts, with the rows that took part and the layer of each. */
+function meansOf(column: Column, rows: Int32Array, layerOf: Int32Array, layers: number) {
+  const { values } = column;
   const out = keptOut(column);
   const mean = new Float64Array(layers);
-  const squares = new Float64Array(layers);
   const count = new Int32Array(layers);
-  const good = new Int32Array(layers);
-  const doubted = new Int32Array(layers);
-  const doubts = doubtedRows(column);
-  // rows that take part and their layers, for the second pass
   const taken = new Int32Array(rows.length);
   const into = new Int32Array(rows.length);
   let used = 0;
@@ -172,11 +188,25 @@ function averaged(column: Column, rows: Int32Array, layerOf: Int32Array, layers:
     into[used++] = layer;
     mean[layer]! += values[k]!;
     count[layer]! += 1;
+  }
+  for (let layer = 0; layer < layers; layer++) mean[layer]! /= count[layer]!;
+  return { mean, count, taken: taken.subarray(0, used), into };
+}
+
+function averaged(column: Column, rows: Int32Array, layerOf: Int32Array, layers: number): LayerColumn {
+  const { name, values, flags } = column;
+  const { mean, count, taken, into } = meansOf(column, rows, layerOf, layers);
+  const squares = new Float64Array(layers);
+  const good = new Int32Array(layers);
+  const doubted = new Int32Array(layers);
+  const doubts = doubtedRows(column);
+  for (let r = 0; r < taken.length; r++) {
+    const k = taken[r]!;
+    const layer = into[r]!;
+    squares[layer]! += (values[k]! - mean[layer]!) ** 2;
     if (flags[k] === Flag.good) good[layer]! += 1;
     if (doubts !== null && doubts[k] === 1) doubted[layer]! += 1;
   }
-  for (let layer = 0; layer < layers; layer++) mean[layer]! /= count[layer]!;
-  for (let r = 0; r < used; r++) squares[into[r]!]! += (values[taken[r]!]! - mean[into[r]!]!) ** 2;
   const sd = squares.map((sum, layer) =>
     count[layer]! < 2 ? Number.NaN : Math.sqrt(sum / (count[layer]! - 1)),
   );

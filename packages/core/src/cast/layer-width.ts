@@ -12,6 +12,8 @@ export interface LayerChoice {
 
 const widths = [0.25, 0.5, 1, 2] as const;
 const fewestRows = 3;
+/** A finer division than this is a mistake in the data or the width. */
+export const mostLayers = 100_000;
 
 /**
  * Rows of a direction whose place is known, whose pressure is not questionable and whose sensors had settled, in
@@ -52,24 +54,32 @@ export function layerWidthFor(casts: readonly Cast[], choice: LayerChoice): numb
     for (let r = 0; r < place.length; r++) place[r] = values[rows[r]!]!;
     return [place];
   });
-  const spacings: number[] = [];
+  const spacings = new Float64Array(places.reduce((sum, place) => sum + place.length - 1, 0));
+  let s = 0;
   for (const place of places)
-    for (let k = 1; k < place.length; k++) spacings.push(Math.abs(place[k]! - place[k - 1]!));
-  const spacing = median(Float64Array.from(spacings));
+    for (let k = 1; k < place.length; k++) spacings[s++] = Math.abs(place[k]! - place[k - 1]!);
+  const spacing = median(spacings);
   // a spacing of 0.9999 m is one metre
   const own = Number.isNaN(spacing) ? 0 : Math.round(spacing * 100) / 100;
   for (const width of widths) {
     if (width < own) continue;
-    const counts: number[] = [];
-    for (const place of places) {
-      const inLayer = new Map<number, number>();
-      for (const x of place) {
-        const layer = Math.floor(x / width + 0.5);
-        if (layer >= 1) inLayer.set(layer, (inLayer.get(layer) ?? 0) + 1);
-      }
-      counts.push(...inLayer.values());
-    }
+    const counts = places.flatMap((place) => rowsInLayers(place, width));
     if (median(Float64Array.from(counts)) >= fewestRows) return width;
   }
   return Math.max(2, own);
+}
+
+/** Rows in each layer that holds any. */
+function rowsInLayers(place: Float64Array, width: number): number[] {
+  let deepest = 0;
+  for (let k = 0; k < place.length; k++) {
+    const layer = Math.floor(place[k]! / width + 0.5);
+    if (layer > deepest && layer <= mostLayers) deepest = layer;
+  }
+  const counts = new Int32Array(deepest + 1);
+  for (let k = 0; k < place.length; k++) {
+    const layer = Math.floor(place[k]! / width + 0.5);
+    if (layer >= 1 && layer <= deepest) counts[layer]! += 1;
+  }
+  return [...counts].filter((count) => count > 0);
 }

@@ -17,6 +17,7 @@ export interface SmoothPressure {
 
 /**
  * @param leaveOut 1 for rows with a pressure spike: they are bridged
+ * @returns shared by all who ask with the same three: not to be changed
  * @source house
  */
 export function smoothPressure(
@@ -24,6 +25,20 @@ export function smoothPressure(
   times: RowTimes,
   leaveOut: Uint8Array,
 ): SmoothPressure {
+  const last = known.get(pressure);
+  if (last !== undefined && last.times === times && last.leaveOut === leaveOut) return last.smooth;
+  const smooth = smoothed(pressure, times, leaveOut);
+  known.set(pressure, { times, leaveOut, smooth });
+  return smooth;
+}
+
+/** Segmentation and the rule on reversals ask for the same. */
+const known = new WeakMap<
+  Float64Array,
+  { readonly times: RowTimes; readonly leaveOut: Uint8Array; readonly smooth: SmoothPressure }
+>();
+
+function smoothed(pressure: Float64Array, times: RowTimes, leaveOut: Uint8Array): SmoothPressure {
   const rows = pressure.length;
   const bridged = bridge(pressure, times.seconds, leaveOut);
   const middle = bridged.slice();

@@ -1,5 +1,5 @@
-import { countCaught } from "../quality/flags-of-test.ts";
-import { judgedMask, judgedRuns, judgeRuns } from "../quality/judged-rows.ts";
+import { caughtAny, countCaught } from "../quality/flags-of-test.ts";
+import { judgedRuns, judgeRuns } from "../quality/judged-rows.ts";
 import { type SpikeReturnLimits, spikeReturn } from "../quality/spike-return.ts";
 import { bridge } from "./bridge.ts";
 import type { Cast, Column, StepRecord } from "./cast.ts";
@@ -39,13 +39,16 @@ export function flagSpikes(cast: Cast, names: readonly string[], parameters: Des
   const judged: Column[] = [];
   const counts: Record<string, number> = {};
   const floors: Record<string, number> = {};
+  let travelled: Float64Array | null | undefined;
   for (const name of names) {
     const column = cast.columns.get(name);
     const heights = parameters.quantities[name];
     if (column === undefined || heights === undefined) continue;
     const limits = limitsFor(cast, column, heights, parameters);
-    const along = coordinateFor(cast, name);
-    if (along === null) continue;
+    const inTime = name === "pressure" || cast.kind === "fixed-depth";
+    if (!inTime && travelled === undefined) travelled = alongPressure(cast);
+    const along = inTime ? alongTime(cast) : travelled;
+    if (along == null) continue;
     const result =
       name === "pressure"
         ? spikeReturn(column.values, along, limits)
@@ -70,26 +73,44 @@ export function flagSpikes(cast: Cast, names: readonly string[], parameters: Des
   return withStep(withColumns(cast, ...judged), record);
 }
 
-/** 1 for rows whose pressure is a spike by the test already run; all 0 if it has not run. */
+/**
+ * 1 for rows whose pressure is a spike by the test already run; all 0 if it has not run. The array is shared by all
+ * who ask for the same test result: copy it before changing it.
+ */
 export function pressureSpikes(cast: Cast): Uint8Array {
   const result = cast.columns.get("pressure")?.tests.get("spike_return");
-  const spikes = new Uint8Array(cast.rows);
-  if (result !== undefined)
+  if (result === undefined) return new Uint8Array(cast.rows);
+  let spikes = known.get(result);
+  if (spikes === undefined) {
+    spikes = spikesOf(result);
+    known.set(result, spikes);
+  }
+  return spikes;
+}
+
+const known = new WeakMap<Uint8Array, Uint8Array>();
+
+function spikesOf(result: Uint8Array): Uint8Array {
+  const spikes = new Uint8Array(result.length);
+  if (caughtAny(result))
     for (let k = 0; k < spikes.length; k++) spikes[k] = result[k] === 3 || result[k] === 4 ? 1 : 0;
   return spikes;
 }
 
-/** Time for pressure and for series; pressure with its spikes bridged for the rest. Null where unknown. */
-function coordinateFor(cast: Cast, name: string): Float64Array | null {
+/** Time for pressure and for series; null where unknown. */
+const alongTime = (cast: Cast): Float64Array | null => rowTimes(cast.elapsed)?.seconds ?? null;
+
+/** Pressure with its spikes bridged; null where the cast has none. */
+function alongPressure(cast: Cast): Float64Array | null {
   const times = rowTimes(cast.elapsed);
-  if (name === "pressure" || cast.kind === "fixed-depth") return times?.seconds ?? null;
   const pressure = cast.columns.get("pressure")?.values;
   if (pressure === undefined) return null;
   const spikes = pressureSpikes(cast);
   if (times === null || !spikes.includes(1)) return pressure;
   const bridged = bridge(pressure, times.seconds, spikes);
   // a missing pressure stays missing: only spikes are bridged
-  return bridged.map((p, k) => (Number.isNaN(pressure[k]!) ? Number.NaN : p));
+  for (let k = 0; k < bridged.length; k++) if (Number.isNaN(pressure[k]!)) bridged[k] = Number.NaN;
+  return bridged;
 }
 
 function limitsFor(
@@ -120,8 +141,8 @@ function limitsFor(
 }
 
 function medianOfRuns(cast: Cast, values: Float64Array): number {
-  const judged = values.slice();
-  const mask = judgedMask(cast.rows, judgedRuns(cast.segments));
-  for (let k = 0; k < judged.length; k++) if (mask[k] === 0) judged[k] = Number.NaN;
-  return median(judged);
+  const judged = new Float64Array(cast.rows);
+  let count = 0;
+  for (const { rows } of judgedRuns(cast.segments)) for (const k of rows) judged[count++] = values[k]!;
+  return median(judged.subarray(0, count));
 }

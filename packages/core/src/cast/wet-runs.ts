@@ -1,3 +1,4 @@
+import { caughtAny } from "../quality/flags-of-test.ts";
 import type { Cast } from "./cast.ts";
 
 /** Runs of rows outside air, first and last row, in which neighbouring rows may be mixed. */
@@ -17,8 +18,9 @@ export function rowsApart(cast: Cast, name: string): Uint8Array {
   const column = cast.columns.get(name);
   const apart = new Uint8Array(cast.rows);
   if (column === undefined) return apart;
+  for (let k = 0; k < apart.length; k++) if (Number.isNaN(column.values[k]!)) apart[k] = 1;
   const spikes = column.tests.get("spike_return");
-  for (let k = 0; k < apart.length; k++)
-    if (Number.isNaN(column.values[k]!) || spikes?.[k] === 3 || spikes?.[k] === 4) apart[k] = 1;
+  if (spikes !== undefined && caughtAny(spikes))
+    for (let k = 0; k < apart.length; k++) if (spikes[k] === 3 || spikes[k] === 4) apart[k] = 1;
   return apart;
 }

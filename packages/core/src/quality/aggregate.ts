@@ -1,4 +1,5 @@
 import { Flag } from "./flag.ts";
+import { caughtAny } from "./flags-of-test.ts";
 
 /**
  * Aggregate flag of a quantity from the results of its tests.
@@ -23,12 +24,16 @@ export function aggregate(
       const result = tests.get(name)!;
       for (let k = 0; k < rows; k++) if (result[k] !== Flag.good) flags[k] = Flag.notEvaluated;
     }
-  for (const result of tests.values())
-    for (let k = 0; k < rows; k++) {
-      const flag = result[k]!;
-      // 3 or 4, and worse than what stands
-      if (flag > flags[k]! && flag <= Flag.bad && flag >= Flag.questionable) flags[k] = flag;
-    }
+  for (const result of tests.values()) worsen(flags, result);
   for (let k = 0; k < rows; k++) if (Number.isNaN(values[k]!)) flags[k] = Flag.missing;
   return flags;
+}
+
+/** Puts the 3 and 4 of one more test over flags that are better; a missing value stays 9. */
+export function worsen(out: Uint8Array, result: Uint8Array): void {
+  if (!caughtAny(result)) return;
+  for (let k = 0; k < out.length; k++) {
+    const flag = result[k]!;
+    if (flag > out[k]! && flag <= Flag.bad && flag >= Flag.questionable) out[k] = flag;
+  }
 }

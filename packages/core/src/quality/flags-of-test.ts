@@ -10,8 +10,13 @@ export function flagsFor(values: Float64Array, otherwise: Flag): Uint8Array {
   return flags;
 }
 
+/** Whether a test called any row questionable or bad; far quicker than to look at each row. */
+export const caughtAny = (result: Uint8Array): boolean =>
+  result.includes(Flag.questionable) || result.includes(Flag.bad);
+
 /** Number of rows that a test called questionable or bad. */
 export function countCaught(result: Uint8Array): number {
+  if (!caughtAny(result)) return 0;
   let count = 0;
   for (let k = 0; k < result.length; k++)
     if (result[k] === Flag.questionable || result[k] === Flag.bad) count++;

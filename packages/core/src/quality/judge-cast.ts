@@ -4,12 +4,12 @@ import { printedResolution } from "../cast/printed-resolution.ts";
 import { quantile } from "../cast/robust.ts";
 import { rowTimes } from "../cast/row-times.ts";
 import { pressureSpikes } from "../cast/spikes.ts";
-import { aggregate } from "./aggregate.ts";
+import { aggregate, worsen } from "./aggregate.ts";
 import { type ChosenTests, judgeChosen } from "./chosen-tests.ts";
 import { densityInversion } from "./density-inversion.ts";
 import { densityInversionLayers } from "./density-inversion-layers.ts";
 import { Flag } from "./flag.ts";
-import { countCaught } from "./flags-of-test.ts";
+import { caughtAny, countCaught } from "./flags-of-test.ts";
 import { flatLine } from "./flat-line.ts";
 import { freezingPoint } from "./freezing-point.ts";
 import { gap } from "./gap.ts";
@@ -96,7 +96,6 @@ export function judgeCast(cast: Cast, parameters: JudgeParameters): Cast {
     set("conductivity", "stuck", stood);
   }
   const worst = preset.name === "ocean" ? 4 : 3;
-  const coordinate = judging.pressure(tested.get("pressure"));
   for (const name of quantities) {
     const column = tested.get(name);
     if (column === undefined) continue;
@@ -104,7 +103,7 @@ export function judgeCast(cast: Cast, parameters: JudgeParameters): Cast {
       name,
       column,
       tested,
-      coordinate,
+      judging.pressure,
       runs,
       parameters.chosen,
       worst,
@@ -169,15 +168,13 @@ function flagAll(
       if (from.includes("salinity") && inverted !== null && preset.densityInversion.form === "layers")
         column = withTest(column, "density_inversion_layers", inverted);
     }
-    const required = requiredFor(cast, name, column, preset);
+    // no preset requires a layer test for a 1: they come on top, and are not passed on
+    const layer = layerTests.flatMap((test) => column?.tests.get(test) ?? []);
     const condemning = [...column.tests].filter(([test]) => !layerTests.includes(test));
-    const flags = aggregate(column.values, column.tests, required);
-    passedOn.set(
-      name,
-      condemning.length === column.tests.size
-        ? flags
-        : aggregate(column.values, new Map(condemning), required),
-    );
+    const passed = aggregate(column.values, new Map(condemning), requiredFor(cast, name, column, preset));
+    const flags = layer.length === 0 ? passed : passed.slice();
+    for (const result of layer) worsen(flags, result);
+    passedOn.set(name, passed);
     done.set(name, { ...column, flags });
   };
   for (const name of cast.columns.keys()) flag(name);
@@ -224,11 +221,16 @@ class Judging {
   readonly #cast: Cast;
   readonly #runs: readonly JudgedRun[];
   readonly #mask: Uint8Array;
+  /** Pressure with spikes left out, as a coordinate; undefined where the cast has none. */
+  readonly pressure: Float64Array | undefined;
 
   constructor(cast: Cast, runs: readonly JudgedRun[], mask: Uint8Array) {
     this.#cast = cast;
     this.#runs = runs;
     this.#mask = mask;
+    const pressure = cast.columns.get("pressure")?.values;
+    const spikes = pressureSpikes(cast);
+    this.pressure = pressure === undefined ? undefined : without(pressure, spikes);
   }
 
   /** The column with the tests of earlier steps, 2 (9 where missing) outside the judged rows. */
@@ -252,14 +254,6 @@ class Judging {
     return known.length === inputs.length ? judgeRuns(this.#cast.rows, this.#runs, own, known, test) : null;
   }
 
-  /** Pressure with spikes left out, as a coordinate. */
-  pressure(column: Column | undefined): Float64Array | undefined {
-    const spikes = pressureSpikes(this.#cast);
-    return spikes.includes(1)
-      ? column?.values.map((p, k) => (spikes[k] === 1 ? Number.NaN : p))
-      : column?.values;
-  }
-
   spikeVertical(column: Column, { shallow, deep }: DepthLimits) {
     const p = this.#cast.columns.get("pressure")?.values;
     return this.#judge(column.values, [column.values, p], (x, q) =>
@@ -268,7 +262,7 @@ class Judging {
   }
 
   publishedOrder(pressure: Column) {
-    const result = this.#judge(pressure.values, [this.pressure(pressure)], (p) =>
+    const result = this.#judge(pressure.values, [this.pressure], (p) =>
       pressureIncreasing(p!, { tolerance: null }),
     );
     // a spike was left out of the order, its own value is not missing
@@ -281,12 +275,12 @@ class Judging {
 
   stuck({ stuck: rule }: Preset, tested: ReadonlyMap<string, Column>): Uint8Array | null {
     const [T, C] = [tested.get("temperature"), tested.get("conductivity")];
-    const p = this.pressure(tested.get("pressure"));
+    const p = this.pressure;
     if (rule.form !== "travel" || T === undefined || C === undefined || p === undefined) return null;
     if (this.#cast.kind === "fixed-depth") return null;
     const resolution = { temperature: printedResolution(T), conductivity: printedResolution(C) };
     if (Number.isNaN(resolution.temperature) || Number.isNaN(resolution.conductivity)) return null;
-    const travel = quantile(p, 1) - quantile(p, 0);
+    const travel = travelOf(p);
     const fine =
       rule.finePrint !== null &&
       resolution.temperature <= rule.finePrint.temperature.value &&
@@ -336,19 +330,37 @@ class Judging {
     tested: ReadonlyMap<string, Column>,
   ): Uint8Array | null {
     const [t, s] = ["temperature", "salinity"].map((name) => tested.get(name)?.values);
-    const p = this.pressure(tested.get("pressure"));
+    const p = this.pressure;
     if (this.#cast.kind === "fixed-depth" || t === undefined || s === undefined || p === undefined)
       return null;
     const tolerance = preset.densityInversion.tolerance.value;
     if (preset.densityInversion.form === "levels")
       return this.#judge(null, [t, s, p], (x, y, z) => densityInversion(x!, y!, z!, tolerance));
     const down = this.#runs.filter(({ kind }) => kind === "down");
-    const poor = poorRows(tested);
-    const used = s.map((value, k) => (poor[k] === 1 ? Number.NaN : value));
+    const used = without(s, poorRows(tested));
     return judgeRuns(this.#cast.rows, down, null, [t, used, p], (x, y, z) =>
       densityInversionLayers(x!, y!, z!, { layerWidth, tolerance, reversalTolerance, worst: 3 }),
     );
   }
+}
+
+/** Values with the marked rows missing; the values themselves where none is marked. */
+function without(values: Float64Array, marked: Uint8Array): Float64Array {
+  if (!marked.includes(1)) return values;
+  const kept = values.slice();
+  for (let k = 0; k < kept.length; k++) if (marked[k] === 1) kept[k] = Number.NaN;
+  return kept;
+}
+
+/** Largest less smallest pressure; NaN if none is known. */
+function travelOf(pressure: Float64Array): number {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (let k = 0; k < pressure.length; k++) {
+    if (pressure[k]! < low) low = pressure[k]!;
+    if (pressure[k]! > high) high = pressure[k]!;
+  }
+  return high < low ? Number.NaN : high - low;
 }
 
 /** Rows that a spike, a reversal or unsettled sensors already mark: they would make inversions of their own. */
@@ -356,7 +368,7 @@ function poorRows(tested: ReadonlyMap<string, Column>): Uint8Array {
   const poor = new Uint8Array(tested.values().next().value?.values.length ?? 0);
   for (const column of tested.values())
     for (const [name, result] of column.tests) {
-      if (name === "rated_pressure" || name === "gross_range") continue;
+      if (name === "rated_pressure" || name === "gross_range" || !caughtAny(result)) continue;
       for (let k = 0; k < poor.length; k++) if (result[k] === 3 || result[k] === 4) poor[k] = 1;
     }
   return poor;

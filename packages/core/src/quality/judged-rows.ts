@@ -41,9 +41,11 @@ export function judgedMask(rows: number, runs: readonly JudgedRun[]): Uint8Array
   return mask;
 }
 
-/** Values of the rows of a run, in its order. */
+/** Values of the rows of a run, in its order: a view where the rows stand one after the other. Not to be changed. */
 export function pick(values: Float64Array, run: JudgedRun): Float64Array {
   const { rows } = run;
+  const first = rows[0]!;
+  if (rows.at(-1)! - first === rows.length - 1) return values.subarray(first, first + rows.length);
   const picked = new Float64Array(rows.length);
   for (let k = 0; k < picked.length; k++) picked[k] = values[rows[k]!]!;
   return picked;

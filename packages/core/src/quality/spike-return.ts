@@ -38,8 +38,9 @@ export function spikeReturn(
   const rows = values.length;
   const flags = flagsFor(values, Flag.notEvaluated);
   if (rows < 3) return flags;
-  const { slopes, present } = localSlopes(values, coordinate, spacingFloor);
-  const counted = runningCount(slopes);
+  const present = presentRows(values, coordinate);
+  const counted = present.includes(0) ? runningCount(present) : null;
+  const slopes = { values, coordinate, present, spacingFloor };
   const flaggedByShorter = new Uint8Array(rows);
 
   for (let length = 1; length <= longest; length++) {
@@ -62,8 +63,9 @@ export function spikeReturn(
         continue;
       if (flaggedByShorter[before] === 1 || flaggedByShorter[after] === 1) continue;
       const lead = Math.max(0, before - windowRows);
-      const slopesBefore = before === 0 ? 0 : countBetween(counted, lead, before);
-      const slopesAfter = after === rows - 1 ? 0 : countBetween(counted, after, after + windowRows);
+      const trail = Math.min(rows - 1, after + windowRows);
+      const slopesBefore = counted === null ? before - lead : counted[before]! - counted[lead]!;
+      const slopesAfter = counted === null ? trail - after : counted[trail]! - counted[after]!;
       if (slopesBefore + slopesAfter < 2) continue;
       if (length === 1 && flags[i] === Flag.notEvaluated) flags[i] = Flag.good;
 
@@ -80,7 +82,7 @@ export function spikeReturn(
         spacing = Math.max(spacing, Math.abs(coordinate[j]! - coordinate[j - 1]!));
       const gradient = Math.max(
         slopesBefore === 0 ? 0 : medianOf(slopes, lead, before),
-        slopesAfter === 0 ? 0 : medianOf(slopes, after, after + windowRows),
+        slopesAfter === 0 ? 0 : medianOf(slopes, after, trail),
       );
       const allowed = floor + gradientFactor * gradient * spacing;
       for (let j = i; j < after; j++) {
@@ -96,25 +98,18 @@ export function spikeReturn(
   return flags;
 }
 
-/** Slope of the pair (k, k + 1), NaN where a row of it is missing. */
-function localSlopes(values: Float64Array, coordinate: Float64Array, spacingFloor: number) {
-  const rows = values.length;
-  const slopes = new Float64Array(rows - 1);
-  const present = new Uint8Array(rows);
-  for (let k = 0; k < rows; k++)
-    present[k] = Number.isNaN(values[k]!) || Number.isNaN(coordinate[k]!) ? 0 : 1;
-  for (let k = 0; k + 1 < rows; k++) {
-    const spacing = Math.max(Math.abs(coordinate[k + 1]! - coordinate[k]!), spacingFloor);
-    slopes[k] =
-      present[k] === 1 && present[k + 1] === 1 ? Math.abs(values[k + 1]! - values[k]!) / spacing : Number.NaN;
-  }
-  return { slopes, present };
+/** 1 for rows whose value and coordinate are known. */
+function presentRows(values: Float64Array, coordinate: Float64Array): Uint8Array {
+  const present = new Uint8Array(values.length).fill(1);
+  for (let k = 0; k < present.length; k++)
+    if (Number.isNaN(values[k]!) || Number.isNaN(coordinate[k]!)) present[k] = 0;
+  return present;
 }
 
-/** Running count of the slopes that are known. */
-function runningCount(slopes: Float64Array): Int32Array {
-  const counted = new Int32Array(slopes.length + 1);
-  for (let k = 0; k < slopes.length; k++) counted[k + 1] = counted[k]! + (Number.isNaN(slopes[k]!) ? 0 : 1);
+/** Running count of the pairs (k, k + 1) of which both rows are known: one element per row. */
+function runningCount(present: Uint8Array): Int32Array {
+  const counted = new Int32Array(present.length);
+  for (let k = 0; k + 1 < present.length; k++) counted[k + 1] = counted[k]! + (present[k]! & present[k + 1]!);
   return counted;
 }
 
@@ -133,19 +128,23 @@ function anyHigher(
   return false;
 }
 
-const countBetween = (counted: Int32Array, from: number, to: number): number =>
-  counted[Math.min(to, counted.length - 1)]! - counted[Math.min(from, counted.length - 1)]!;
-
 /** Scratch of `medianOf`, so that the loop over rows allocates nothing. */
 const sorted = new Float64Array(64);
 
-/** Median of slopes from to to - 1 that are known (at most 64); 0 if none. */
-function medianOf(slopes: Float64Array, from: number, to: number): number {
+interface Slopes {
+  readonly values: Float64Array;
+  readonly coordinate: Float64Array;
+  readonly present: Uint8Array;
+  readonly spacingFloor: number;
+}
+
+/** Median slope of the pairs (k, k + 1), k = from to to - 1 (at most 64), of which both rows are known; 0 if none. */
+function medianOf({ values, coordinate, present, spacingFloor }: Slopes, from: number, to: number): number {
   let count = 0;
-  const end = Math.min(to, slopes.length);
-  for (let k = from; k < end; k++) {
-    const slope = slopes[k]!;
-    if (Number.isNaN(slope)) continue;
+  for (let k = from; k < to; k++) {
+    if (present[k] === 0 || present[k + 1] === 0) continue;
+    const spacing = Math.max(Math.abs(coordinate[k + 1]! - coordinate[k]!), spacingFloor);
+    const slope = Math.abs(values[k + 1]! - values[k]!) / spacing;
     let place = count++;
     while (place > 0 && sorted[place - 1]! > slope) {
       sorted[place] = sorted[place - 1]!;

@@ -32,9 +32,10 @@ export function depthFromDensityColumn(
 ): void {
   requireRows(out, p, rho);
   out.fill(Number.NaN);
-  const rows = Uint32Array.from(p.keys())
-    .filter((row) => !Number.isNaN(p[row]!))
-    .sort((a, b) => p[a]! - p[b]! || a - b);
+  const rows: number[] = [];
+  for (let row = 0; row < p.length; row++) if (!Number.isNaN(p[row]!)) rows.push(row);
+  // a plain array is sorted by its runs, of which a cast has two; equal pressures stay in order
+  rows.sort((a, b) => p[a]! - p[b]!);
   const first = rows.find((row) => !Number.isNaN(rho[row]!));
   if (first === undefined) return;
   const gravity = surfaceGravity(lat);

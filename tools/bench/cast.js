@@ -2,7 +2,8 @@
  * Times one cast through all steps and tests (`processCast`), and its reading (`understandFile`), in milliseconds per
  * 2,000 rows, beside a short numpy and gsw script that reads the same file and computes salinity, density, sound speed
  * and depth of its rows (Debian: python3-gsw, python3-numpy). Ratios are ours over the script's, lower is better; the
- * script neither cuts the cast nor judges it.
+ * script neither cuts the cast nor judges it. Plain JavaScript run by node itself, so that the packages are timed as
+ * they are built: a loader that translates on the way adds a quarter to the times of short functions.
  */
 import { spawn } from "node:child_process";
 import { readFileSync } from "node:fs";
@@ -19,11 +20,19 @@ const ROUNDS = 101;
 const path = testData("casts", `${NAME}.csv`);
 const bytes = new Uint8Array(readFileSync(path));
 const cast = readSimulated(NAME);
-const per2000 = (milliseconds: number): number => (milliseconds * 2000) / cast.rows;
+/** @param {number} milliseconds */
+const per2000 = (milliseconds) => (milliseconds * 2000) / cast.rows;
 
-/** Median over the rounds, each with fresh inputs: what is remembered of one column must not help the next round. */
-function timed<T>(input: () => T, run: (value: T) => void): number {
-  const times: number[] = [];
+/**
+ * Median over the rounds, each with fresh inputs: what is remembered of one column must not help the next round.
+ *
+ * @template T
+ * @param {() => T} input
+ * @param {(value: T) => void} run
+ */
+function timed(input, run) {
+  /** @type {number[]} */
+  const times = [];
   for (let round = -WARM_UP; round < ROUNDS; round++) {
     const value = input();
     const start = performance.now();
@@ -33,8 +42,8 @@ function timed<T>(input: () => T, run: (value: T) => void): number {
   return median(times);
 }
 
-const median = (values: readonly number[]): number =>
-  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
+/** @param {readonly number[]} values */
+const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 
 const processing = timed(
   () => ({ ...cast, elapsed: cast.elapsed?.slice() ?? null, columns: structuredClone(cast.columns) }),
@@ -49,21 +58,24 @@ const reading = timed(
 );
 
 const script = join(fileURLToPath(new URL(".", import.meta.url)), "cast.py");
-const { longitude, latitude } = cast.start!;
+if (cast.start === null) throw new Error(`${NAME} has no position`);
+const { longitude, latitude } = cast.start;
 const library = spawn("/usr/bin/python3", [script, path, String(longitude), String(latitude)], {
   stdio: ["pipe", "pipe", "inherit"],
 });
 const answers = createInterface({ input: library.stdout })[Symbol.asyncIterator]();
-const answer = async <T>(): Promise<T> => {
+/** What the script says next. */
+const answer = async () => {
   const { value, done } = await answers.next();
   if (done) throw new Error("the script's side ended early; are python3-numpy and python3-gsw installed?");
-  return JSON.parse(value) as T;
+  return JSON.parse(value);
 };
-const { version } = await answer<{ version: string }>();
-const rounds: { reading: number; computing: number }[] = [];
+const { version } = await answer();
+/** @type {{ reading: number, computing: number }[]} */
+const rounds = [];
 for (let round = -5; round < ROUNDS; round++) {
   library.stdin.write("\n");
-  const took = await answer<{ rows: number; reading: number; computing: number }>();
+  const took = await answer();
   if (took.rows !== cast.rows) throw new Error(`the script read ${took.rows} rows of ${cast.rows}`);
   if (round >= 0) rounds.push(took);
 }
@@ -78,7 +90,7 @@ for (const [part, mine, its] of [
   ["reading", reading, itsReading],
   ["steps and tests (goal 2)", processing, itsComputing],
   ["both", reading + processing, itsReading + itsComputing],
-] as const)
+])
   console.log(
     [
       part.padEnd(26),

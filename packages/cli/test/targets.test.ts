@@ -121,3 +121,21 @@ test("a document of one's own is a target", () =>
       stdout: expect.stringMatching(/^error +Add survey\.program: /m),
     });
   }));
+
+test("packed files pass the check and differ in nothing but the type", () =>
+  inTemporaryFolder(async (folder) => {
+    lay(folder, FILES);
+    const convert = (out: string, ...options: string[]) =>
+      runWherry(["convert", "q1.csv", "q2.csv", "--sheet", "survey.yaml", "--out", out, ...options], {
+        cwd: folder,
+      });
+    expect(await convert("plain")).toMatchObject({ status: 0 });
+    expect(await convert("packed", "--packed")).toMatchObject({ status: 0 });
+    const check = await runWherry(["check", "packed", "--rules", "cf", "csv", "flags", "physics"], {
+      cwd: folder,
+    });
+    expect(check).toMatchObject({ status: 0, stdout: expect.stringContaining("no error, no warning") });
+    const bytes = (out: string, name: string) => readFileSync(join(folder, out, name));
+    expect(bytes("packed", "quay_full.csv").equals(bytes("plain", "quay_full.csv"))).toBe(true);
+    expect(bytes("packed", "quay_full.nc").length).toBeLessThan(bytes("plain", "quay_full.nc").length);
+  }));

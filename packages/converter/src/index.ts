@@ -27,6 +27,7 @@ export { type DataDictionary, dataDictionary } from "./writers/data-dictionary.t
 export { type Equipment, equipmentOf, instrumentOf, platformOf } from "./writers/equipment.ts";
 export * from "./writers/fingerprint.ts";
 export { fullDataset } from "./writers/full-dataset.ts";
+export { packValues } from "./writers/pack-values.ts";
 export * from "./writers/processing-record.ts";
 export { QUANTITIES, type Quantity, quantityOf } from "./writers/quantities.ts";
 export * from "./writers/series-dataset.ts";

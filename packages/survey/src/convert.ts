@@ -37,6 +37,8 @@ export interface ConvertOptions extends RunOptions, ReadingOptions {
   readonly target?: string;
   /** Classic if not given. */
   readonly format?: Format;
+  /** Two bytes a value in netCDF where that loses nothing. */
+  readonly packed?: boolean;
   /** Moment of writing, ISO 8601 UTC, instead of the sheet's. */
   readonly created?: string;
   /** Replace a finished result. */
@@ -175,7 +177,11 @@ async function convertInto(
   const written = await writeProducts(
     folder,
     survey,
-    { withCsv: options.products.includes("csv"), format: options.format ?? "classic" },
+    {
+      withCsv: options.products.includes("csv"),
+      format: options.format ?? "classic",
+      packed: options.packed ?? false,
+    },
     options.signal,
   );
   if (!written.ok) return written;

@@ -4,6 +4,7 @@ import { dirname, join } from "node:path";
 import {
   csvChunks,
   dataDictionary,
+  packValues,
   type SurveyInput,
   surveyProducts,
   whpExchangeFiles,
@@ -30,14 +31,22 @@ const LARGE = 2 ** 31 - 2 ** 20;
 export async function writeProducts(
   folder: string,
   survey: SurveyInput,
-  { withCsv, format }: { readonly withCsv: boolean; readonly format: Format },
+  {
+    withCsv,
+    format,
+    packed,
+  }: { readonly withCsv: boolean; readonly format: Format; readonly packed: boolean },
   signal?: AbortSignal,
 ): Promise<Result<string[]>> {
   const names: string[] = [];
   const dictionary = dataDictionary();
   for (const { kind, stem, dataset } of surveyProducts(survey)) {
     signal?.throwIfAborted();
-    const written = await writeNetcdf(join(folder, `${stem}.nc`), dataset, format);
+    const written = await writeNetcdf(
+      join(folder, `${stem}.nc`),
+      packed ? await packValues(dataset) : dataset,
+      format,
+    );
     if (!written.ok) return written;
     names.push(`${stem}.nc`);
     // who corrects soundings reads text

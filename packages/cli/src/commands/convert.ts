@@ -20,6 +20,7 @@ interface Options extends ReadingFlags {
   readonly perCast?: boolean;
   readonly target: string;
   readonly format: Format;
+  readonly packed?: boolean;
   readonly created?: string;
   readonly vocabulary?: string;
   readonly jobs: number;
@@ -65,6 +66,7 @@ export function convertCommand({ terminal, version, signal, finish }: Context): 
         .choices(FORMATS)
         .default("classic"),
     )
+    .option("--packed", "in netCDF two bytes a value where that loses nothing (scale_factor)")
     .option("--created <time>", "date of writing, instead of the sheet's")
     .option("--vocabulary <file>", "a CF standard-name table in place of the shipped one")
     .option("--jobs <number>", "casts worked on at the same time", parseJobs, 1)

@@ -1,9 +1,20 @@
 import { plainOf } from "../../engine/attribute-value.ts";
+import type { DatasetView } from "../../engine/dataset-view.ts";
 import { cfClause, defineRule } from "../../engine/rule.ts";
 
-/** Attributes that bounds take over from their coordinate, as far as they matter for casts. */
-const INHERITED = ["units", "standard_name", "calendar", "positive", "axis"];
-const FIRST = ["units", "standard_name"];
+/** Attributes that bounds take over from their coordinate, edition by edition. */
+function inheritedIn(dataset: DatasetView): string[] {
+  const first = ["units", "standard_name"];
+  const later = ["axis", "calendar", "leap_month", "leap_year", "month_lengths", "positive"];
+  return [
+    ...first,
+    ...(dataset.since("1.7") ? later : []),
+    ...(dataset.since("1.11") ? ["long_name", "units_metadata"] : []),
+  ];
+}
+
+/** Whether a name in words counts as inherited cannot be told from the text alone. */
+const isCertain = (attribute: string): boolean => attribute !== "long_name";
 
 const layers = (attributes: string) =>
   `dimensions: z = 2 ; nv = 2 ; variables: float z(z) ; z:units = "m" ; z:bounds = "b" ; float b(z, nv) ; ${attributes}`;
@@ -42,21 +53,22 @@ export const boundsAttributes = defineRule({
   check(dataset, report) {
     for (const parent of dataset.all) {
       for (const bounds of dataset.listed(parent, "bounds")) {
-        for (const attribute of dataset.since("1.7") ? INHERITED : FIRST) {
+        for (const attribute of inheritedIn(dataset)) {
           const own = bounds.attributes.get(attribute);
           const its = parent.attributes.get(attribute);
           if (own === undefined) continue;
           const where = { variable: bounds.name, attribute };
           const [found, expected] = [plainOf(own), plainOf(its)];
           const fill = { parent: parent.name };
+          const level = isCertain(attribute) ? ("error" as const) : ("warning" as const);
           if (its === undefined) {
             // up to 1.10 only a disagreement counted
-            if (dataset.since("1.11")) report(where, "alone", { found, fill });
+            if (dataset.since("1.11")) report(where, "alone", { found, fill, level });
           } else if (
             JSON.stringify(found) !== JSON.stringify(expected) ||
             (dataset.since("1.11") && own.type !== its.type)
           )
-            report(where, "other", { found, expected, fill });
+            report(where, "other", { found, expected, fill, level });
           else if (dataset.since("1.7")) report(where, "twice", { found, fill, level: "warning" });
         }
       }

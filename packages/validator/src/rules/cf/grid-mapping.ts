@@ -1,4 +1,13 @@
+import type { Edition } from "../../engine/edition.ts";
 import { cfClause, defineRule } from "../../engine/rule.ts";
+
+/** Names of appendix F that came after 1.6, with their edition. */
+const LATER: Readonly<Record<string, Edition>> = {
+  geostationary: "1.7",
+  oblique_mercator: "1.7",
+  sinusoidal: "1.7",
+  healpix: "1.13",
+};
 
 /** Names of appendix F. */
 const MAPPINGS = [
@@ -34,6 +43,7 @@ export const gridMapping = defineRule({
   remedy: 'Name a variable with grid_mapping_name = "latitude_longitude" and the figure of the earth.',
   messages: {
     unknown: "grid_mapping of {variable} names {found}, which is no variable of the file",
+    long: "grid_mapping of {variable} has the form with coordinates, which CF knows since 1.7",
     name: "{variable} is a grid mapping with the grid_mapping_name {found}",
   },
   passing: [
@@ -45,6 +55,12 @@ export const gridMapping = defineRule({
       cdl: `variables: float t ; t:grid_mapping = "crs" ;`,
       where: { variable: "t", attribute: "grid_mapping" },
       message: "unknown",
+    },
+    {
+      cdl: `variables: int crs ; crs:grid_mapping_name = "latitude_longitude" ; float lat ; float t ; t:grid_mapping = "crs: lat" ;`,
+      edition: "1.6",
+      where: { variable: "t", attribute: "grid_mapping" },
+      message: "long",
     },
     {
       cdl: `variables: int crs ; crs:grid_mapping_name = "wgs84" ; float t ; t:grid_mapping = "crs" ;`,
@@ -62,6 +78,8 @@ export const gridMapping = defineRule({
     for (const variable of dataset.all) {
       const words = variable.words("grid_mapping");
       const long = words.some((word) => word.endsWith(":"));
+      if (long && dataset.until("1.6"))
+        report({ variable: variable.name, attribute: "grid_mapping" }, "long", { found: words.join(" ") });
       for (const word of words) {
         const name = word.endsWith(":") ? word.slice(0, -1) : word;
         const target = dataset.named(name, variable.name);
@@ -72,7 +90,8 @@ export const gridMapping = defineRule({
     }
     for (const { name, attributes } of mappings) {
       const found = attributes.get("grid_mapping_name")?.value ?? null;
-      if (typeof found === "string" && MAPPINGS.includes(found)) continue;
+      if (typeof found === "string" && MAPPINGS.includes(found) && dataset.since(LATER[found] ?? "1.0"))
+        continue;
       const told = found === null ? null : String(found);
       report({ variable: name, attribute: "grid_mapping_name" }, "name", {
         found: told,

@@ -1,6 +1,8 @@
 import type { Rule } from "../../engine/rule.ts";
 import { actualRange } from "./actual-range.ts";
 import { ancillaryExist } from "./ancillary-exist.ts";
+import { attributePlace } from "./attribute-place.ts";
+import { attributeType } from "./attribute-type.ts";
 import { axisOnce } from "./axis-once.ts";
 import { axisPlace } from "./axis-place.ts";
 import { axisValue } from "./axis-value.ts";
@@ -13,6 +15,7 @@ import { calendarPresent } from "./calendar-present.ts";
 import { calendarReform } from "./calendar-reform.ts";
 import { cellMethods } from "./cell-methods.ts";
 import { cellMethodsBounds } from "./cell-methods-bounds.ts";
+import { cellMethodsComplete } from "./cell-methods-complete.ts";
 import { cfRole } from "./cf-role.ts";
 import { conventions } from "./conventions.ts";
 import { conventionsAlone } from "./conventions-alone.ts";
@@ -54,6 +57,7 @@ import { labelName } from "./label-name.ts";
 import { labelShape } from "./label-shape.ts";
 import { latitudeUnits } from "./latitude-units.ts";
 import { leapSecondOrigin } from "./leap-second-origin.ts";
+import { leapSecondsPlace, leapSecondsPresent } from "./leap-seconds.ts";
 import { listedWords } from "./listed-words.ts";
 import { longName } from "./long-name.ts";
 import { longitudeUnits } from "./longitude-units.ts";
@@ -103,6 +107,8 @@ import { yearZero } from "./year-zero.ts";
 export const cfRules: readonly Rule[] = [
   actualRange,
   ancillaryExist,
+  attributePlace,
+  attributeType,
   axisOnce,
   axisPlace,
   axisValue,
@@ -115,6 +121,7 @@ export const cfRules: readonly Rule[] = [
   calendarReform,
   cellMethods,
   cellMethodsBounds,
+  cellMethodsComplete,
   cfRole,
   conventions,
   conventionsAlone,
@@ -156,6 +163,8 @@ export const cfRules: readonly Rule[] = [
   labelShape,
   latitudeUnits,
   leapSecondOrigin,
+  leapSecondsPlace,
+  leapSecondsPresent,
   listedWords,
   longName,
   longitudeUnits,

@@ -6,6 +6,7 @@
 Every .nc file under the folder opens with ncdump and with xarray (warnings are failures); its units are known to
 udunits; salinity, density, sound speed and depth and their uncertainties are recomputed with the TEOS-10 library; layer means are made
 again from the rows; the CSV equals the netCDF file number by number; the structure is that of the reference CDL.
+Sound-speed profiles and exchange files are held against the layer means.
 With --truth, what processing found is compared with what the demo's script simulated.
 Ends with "crosscheck: N passed, M failed" and status 1 on any failure or if there is nothing to check.
 
@@ -21,6 +22,7 @@ from cross_checks import Tally  # noqa: E402
 from cross_checks.layers import layers  # noqa: E402
 from cross_checks.opening import opens, units_are_known  # noqa: E402
 from cross_checks.recomputing import recompute  # noqa: E402
+from cross_checks.sound_speed import exchange, sound_speed  # noqa: E402
 from cross_checks.structure import structure  # noqa: E402
 from cross_checks.tables import tables  # noqa: E402
 from cross_checks.truth import truth  # noqa: E402
@@ -49,8 +51,12 @@ def main(arguments):
         before = tally.passed
         attempt(tally, path, opens, path)
         attempt(tally, path, units_are_known, path)
-        attempt(tally, path, structure, path)
         attempt(tally, path, tables, path)
+        if path.stem.endswith("_soundspeed"):
+            attempt(tally, path, sound_speed, path, path.with_name(path.name.replace("_soundspeed.nc", "_binned.nc")))
+            print(f"{path}: {tally.passed - before} checks passed")
+            continue
+        attempt(tally, path, structure, path)
         attempt(tally, path, uncertainties, path)
         if path.stem.endswith("_binned"):
             full = path.with_name(path.name.replace("_binned.nc", "_full.nc"))
@@ -58,6 +64,9 @@ def main(arguments):
         else:
             attempt(tally, path, recompute, path)
         print(f"{path}: {tally.passed - before} checks passed")
+    for path in sorted(path for path in given.folder.glob("*_ct1.csv")):
+        (binned,) = given.folder.glob("*_binned.nc")
+        attempt(tally, path, exchange, path, binned)
     if given.truth:
         attempt(tally, given.folder, truth, given.folder, given.truth)
     print(f"crosscheck: {tally.passed} passed, {tally.failed} failed")

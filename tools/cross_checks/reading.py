@@ -39,13 +39,16 @@ def behind_each_other(dataset, variable, values):
 
 
 def numbers(dataset, name):
-    """Values of a variable as doubles; its fill value becomes NaN."""
+    """Values of a variable as doubles, unpacked; its fill value becomes NaN."""
     variable = dataset.variables[name]
     variable.set_auto_maskandscale(False)
     raw = variable[...]
     values = np.array(raw, dtype="float64")
     if "_FillValue" in variable.ncattrs():
         values[np.asarray(raw) == variable.getncattr("_FillValue")] = np.nan
+    if "scale_factor" in variable.ncattrs():  # a power of ten: the decimal number that was printed
+        scale = float(variable.getncattr("scale_factor"))
+        values = np.round(values * scale, round(-np.log10(scale)))
     return behind_each_other(dataset, variable, values)
 
 

@@ -18,6 +18,7 @@ from .layers import layers
 from .opening import opens, units_are_known
 from .reading import casts, layer_bounds, numbers
 from .recomputing import recompute
+from .sound_speed import sound_speed
 from .structure import REFERENCES, structure
 from .tables import same
 from .uncertainties import uncertainties
@@ -94,6 +95,30 @@ class CrossChecks(unittest.TestCase):
         with netCDF4.Dataset(binned, "a") as dataset:
             dataset["temperature_count"][3] = 99
         self.assertIn("has 99 rows", self.failures(layers, binned, self.full))
+
+    def test_a_wrong_point_and_a_point_too_few_of_a_sound_speed_profile_are_found(self):
+        binned = self.made("binned.cdl", "survey_binned.nc")
+        path = self.folder / "survey_soundspeed.nc"
+        shutil.copy(binned, path)
+        with netCDF4.Dataset(path, "a") as dataset:
+            dataset.summary = "thinned within 0.1 m s-1"
+            origin = dataset.createVariable("sound_speed_origin", "i1", ("obs",))
+            origin.flag_values, origin.flag_meanings = np.int8([0, 1]), "layer_mean carried"
+            origin[:] = 0
+            change = dataset.createVariable("sound_speed_change", "f4", ("obs",), fill_value=-9999.0)
+            before = None
+            for _, rows, _, _ in casts(dataset):
+                depth, speed = numbers(dataset, "depth")[rows], numbers(dataset, "sound_speed")[rows]
+                if before is not None:
+                    values = speed - np.interp(depth, *before, np.nan, np.nan)
+                    change[rows] = np.where(np.isnan(values), -9999, values)
+                before = (depth, speed)
+        self.assertEqual(self.failures(sound_speed, path, binned), "")
+        with netCDF4.Dataset(path, "a") as dataset:
+            dataset["sound_speed"][2] += 1
+        said = self.failures(sound_speed, path, binned)
+        self.assertIn("a point is no layer mean", said)
+        self.assertIn("off the profile", said)
 
     def test_rows_of_padded_arrays_are_those_of_the_ragged_one(self):
         ragged, padded = self.made("binned.cdl", "ragged_binned.nc"), self.made("binned_incomplete.cdl", "padded_binned.nc")

@@ -84,6 +84,11 @@ instruments:
       conductivity: { accuracy: 0.01, precision: 0.001, uncertainty: 0.006, units: mS cm-1 }
       pressure: { accuracy: 0.1, precision: 0.001, uncertainty: 0.05, units: dbar }
 
+exchange:
+  expocode: 99ZZ20250513
+  section: OSTREL
+  stamp: OFSDESK
+
 processing:
   preset: estuary
   bin_width: 0.5

@@ -96,6 +96,9 @@ def main():
 {comment}
  */
 
+/** Version of the unit database. */
+export const unitTableVersion = "{version()}";
+
 /** One unit a line: definition, names, symbols. A name is singular or singular/plural. */
 export const unitTable = {literal(unit_lines())};
 

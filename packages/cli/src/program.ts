@@ -5,6 +5,7 @@ import { convertCommand } from "./commands/convert.ts";
 import { explainCommand } from "./commands/explain.ts";
 import { lookCommand } from "./commands/look.ts";
 import { sheetCommand } from "./commands/sheet.ts";
+import { vocabularyCommand } from "./commands/vocabulary.ts";
 
 const EXIT_STATUS = `
 Exit status: 0 nothing at or above the level asked for; 1 findings; 2 wrong usage or unanswered questions;
@@ -22,7 +23,14 @@ export function makeProgram(context: Context): Command {
     .option("--debug", "show where in the program a fault happened")
     .addHelpText("after", "\nExample:\n  $ wherry look exports/2026-06-02.csv")
     .addHelpText("after", EXIT_STATUS);
-  const commands = [lookCommand, sheetCommand, convertCommand, checkCommand, explainCommand];
+  const commands = [
+    lookCommand,
+    sheetCommand,
+    convertCommand,
+    checkCommand,
+    explainCommand,
+    vocabularyCommand,
+  ];
   for (const make of commands) program.addCommand(make(context));
   for (const command of [program, ...program.commands]) {
     command

@@ -4,7 +4,7 @@ import { inTemporaryFolder, runWherry } from "@wherry/testkit";
 import { describe, expect, test } from "vitest";
 import { exportText, lay, SHEET } from "./survey-folder.ts";
 
-const COMMANDS = ["look", "sheet", "convert", "check", "explain"];
+const COMMANDS = ["look", "sheet", "convert", "check", "explain", "vocabulary"];
 const convert = (...more: string[]) => ["convert", "casts", "--sheet", "survey.yaml", ...more];
 const survey = {
   "casts/q1.csv": exportText(),
@@ -52,6 +52,49 @@ test("explain tells rule, source, a passing and a failing example: 0", async () 
   expect(status).toBe(0);
   expect(stdout).toContain("CF Conventions");
   expect(stdout).toContain("degrees_north");
+});
+
+describe("vocabulary", () => {
+  test("tells the versions of what ships: 0", async () => {
+    const { status, stdout } = await runWherry(["vocabulary", "--json"]);
+    expect(status).toBe(0);
+    const { vocabularies } = JSON.parse(stdout);
+    expect(vocabularies[0]).toMatchObject({
+      name: "CF standard names",
+      version: "83",
+      date: "2023-10-17T15:09:35Z",
+    });
+    expect(vocabularies[0].entries).toBeGreaterThan(5000);
+  });
+
+  test("tells of a name its unit, of an alias the current name: 0", async () => {
+    const { status, stdout } = await runWherry([
+      "vocabulary",
+      "sea_water_practical_salinity",
+      "chlorophyll_concentration_in_sea_water",
+    ]);
+    expect(status).toBe(0);
+    expect(stdout).toContain("canonical unit 1");
+    expect(stdout).toContain("now mass_concentration_of_chlorophyll_in_sea_water");
+  });
+
+  test("offers what is spelt nearly so: 1", async () => {
+    const { status, stdout } = await runWherry(["vocabulary", "sea_water_temprature"]);
+    expect(status).toBe(1);
+    expect(stdout).toContain("sea_water_temperature");
+  });
+
+  test("takes another table, or says why it cannot: 3", () =>
+    inTemporaryFolder(async (cwd) => {
+      lay(cwd, {
+        "table.xml": `<standard_name_table><version_number>90</version_number>
+<entry id="new_name"><canonical_units>m</canonical_units></entry></standard_name_table>`,
+        "no.xml": "nothing",
+      });
+      const taken = await runWherry(["vocabulary", "new_name", "--vocabulary", "table.xml"], { cwd });
+      expect([taken.status, taken.stdout]).toEqual([0, "new_name: canonical unit m\n"]);
+      expect((await runWherry(["vocabulary", "--vocabulary", "no.xml"], { cwd })).status).toBe(3);
+    }));
 });
 
 test("a sheet made from files is accepted by convert, and --check says what an archive still lacks: 1", () =>

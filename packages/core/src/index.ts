@@ -116,6 +116,7 @@ export * from "./time/iso-time.ts";
 export { convertUnits, convertUnitsColumn, sameDimension } from "./units/convert.ts";
 export { involvesTemperature, isDimensionlessUnit, isTimeReference, parseUnits } from "./units/parse.ts";
 export { suggestUnits, type UnitSuggestion } from "./units/suggest.ts";
+export { unitTableVersion } from "./units/table.generated.ts";
 export type { Timestamp } from "./units/timestamp.ts";
 export type { Unit, UnitPart } from "./units/unit.ts";
 export { parseStandardNameTable } from "./vocabulary/parse-standard-names.ts";

@@ -8,4 +8,5 @@ export * from "./look.ts";
 export { type ChosenRules, chooseRules } from "./rule-files.ts";
 export * from "./sheet.ts";
 export { TARGETS } from "./target-file.ts";
+export * from "./vocabularies.ts";
 export { FORMATS, type Format } from "./write-products.ts";

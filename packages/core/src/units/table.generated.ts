@@ -34,6 +34,9 @@
  * WITH THE ACCESS, USE OR PERFORMANCE OF THIS SOFTWARE.
  */
 
+/** Version of the unit database. */
+export const unitTableVersion = "2.2.28";
+
 /** One unit a line: definition, names, symbols. A name is singular or singular/plural. */
 export const unitTable = `
 base|meter metre|m

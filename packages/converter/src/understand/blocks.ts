@@ -1,6 +1,9 @@
-import { type Delimiter, isAllMissing, isRowLike, kindOfCell, splitCells } from "./cells.ts";
+import { isAllMissing, isRowLike, kindOfCell, splitCells } from "./cells.ts";
 import type { RowLayout } from "./delimiter.ts";
+import { GrowingIndex } from "./growing-index.ts";
+import type { TextLines } from "./lines.ts";
 import { findNames, type NamedHead } from "./names.ts";
+import { isPlain, TableColumns } from "./table-columns.ts";
 import { headerTopics } from "./vocabulary/header-words.ts";
 import { wordsOf } from "./words.ts";
 
@@ -17,7 +20,9 @@ export interface Block {
   readonly above: readonly OtherLine[];
   readonly head: NamedHead | null;
   /** Index of the line of each row. */
-  readonly rowLines: readonly number[];
+  readonly rowLines: Uint32Array;
+  /** The rows as they were read, where that can be used as it is. */
+  readonly columns: TableColumns | null;
   /** Lines from 1 of rows with too few or too many cells. */
   readonly shortRows: readonly number[];
   /** Line from 1 of a last row that was cut off; null if none. */
@@ -32,39 +37,56 @@ export interface BlockedText {
 
 interface Draft {
   above: OtherLine[];
-  rowLines: number[];
+  rowLines: GrowingIndex;
   shortRows: number[];
+  columns: TableColumns | null;
 }
 
-/** Divides a text into blocks of rows and the lines between them. */
-export function findBlocks(lines: readonly string[], layout: RowLayout, lastLineEnded: boolean): BlockedText {
+/**
+ * Divides a text into blocks of rows and the lines between them, and reads the rows on the way.
+ *
+ * @param lines   none of them taken yet
+ * @param decimal sign by which numbers are read
+ */
+export function findBlocks(lines: TextLines, layout: RowLayout, decimal: "." | ","): BlockedText {
   const drafts: Draft[] = [];
+  const empty = () => new TableColumns(layout, { decimal, markers: [] });
   let above: OtherLine[] = [];
   let open: Draft | null = null;
-  let blanks: number[] = [];
+  let columns = empty();
+  const opened = (): Draft => {
+    open ??= { above, rowLines: new GrowingIndex(), shortRows: [], columns };
+    above = [];
+    return open;
+  };
   const close = () => {
-    if (open && open.rowLines.length > 0) drafts.push(open);
+    if (open) {
+      drafts.push(open);
+      columns = empty();
+    }
     open = null;
   };
-  for (let i = 0; i < lines.length; i++) {
-    const line = lines[i]!;
-    if (line.trim() === "") {
-      blanks.push(i);
+  for (;;) {
+    const before = lines.count;
+    const read = columns.readPlain(lines);
+    if (read > 0) opened().rowLines.pushRun(before, read);
+    const i = lines.count;
+    if (!lines.add()) break;
+    const line = lines.text(i);
+    const kind = line.trim() === "" ? "blank" : classify(line, layout, open !== null);
+    if (kind === "row") {
+      opened().rowLines.push(i);
+      columns.addCells(splitCells(line, layout.delimiter, layout.edges), isPlain(line));
       continue;
     }
-    const kind = classify(line, layout, open !== null);
-    if (kind === "row") {
-      if (!open) {
-        open = { above, rowLines: [], shortRows: [] };
-        above = [];
-      }
-      open.rowLines.push(i);
-    } else if (kind === "damaged" && open) open.shortRows.push(i + 1);
+    columns.passOver();
+    if (kind === "blank") continue;
+    if (kind === "damaged") opened().shortRows.push(i + 1);
     else {
       close();
+      if (columns.tainted) columns = empty();
       above.push({ number: i + 1, text: line });
     }
-    blanks = [];
   }
   close();
   const joined = joinBlocks(lines, layout, withoutStrays(drafts, lines));
@@ -73,10 +95,17 @@ export function findBlocks(lines: readonly string[], layout: RowLayout, lastLine
 
   function finish(draft: Draft, last: boolean): Block {
     const { above: aboveLines, head } = findNames(draft.above, layout);
-    const cut = last && !lastLineEnded ? cutRow(lines, layout, draft) : null;
-    const rowLines = cut === null ? draft.rowLines : draft.rowLines.filter((i) => i + 1 !== cut);
-    const shortRows = cut === null ? draft.shortRows : draft.shortRows.filter((number) => number !== cut);
-    return { above: aboveLines, head, rowLines, shortRows, cutRow: cut };
+    const cut = last && !lines.lastLineEnded ? cutRow(lines, layout, draft) : null;
+    const { columns, shortRows } = draft;
+    const rowLines = draft.rowLines.view();
+    const block = { above: aboveLines, head, cutRow: cut };
+    if (cut === null) return { ...block, rowLines, shortRows, columns: columns?.tainted ? null : columns };
+    return {
+      ...block,
+      rowLines: rowLines.filter((i) => i + 1 !== cut),
+      shortRows: shortRows.filter((number) => number !== cut),
+      columns: null,
+    };
   }
 }
 
@@ -103,15 +132,15 @@ function isBroken(line: string, cells: readonly string[]): boolean {
 }
 
 /** Single lines of numbers among the header are no table when a longer one exists. */
-function withoutStrays(drafts: readonly Draft[], lines: readonly string[]): Draft[] {
+function withoutStrays(drafts: readonly Draft[], lines: TextLines): Draft[] {
   const longest = Math.max(0, ...drafts.map((draft) => draft.rowLines.length));
   const kept: Draft[] = [];
   let carried: OtherLine[] = [];
   for (const draft of drafts) {
     if (longest >= 3 && draft.rowLines.length === 1 && !hasHeadAbove(draft.above)) {
-      const numbers = [...draft.rowLines.map((i) => i + 1), ...draft.shortRows];
       carried.push(...draft.above);
-      for (const number of numbers) carried.push({ number, text: lines[number - 1] ?? "" });
+      for (const number of [draft.rowLines.at(0) + 1, ...draft.shortRows])
+        carried.push({ number, text: lines.text(number - 1) });
     } else {
       kept.push({ ...draft, above: carried.length > 0 ? [...carried, ...draft.above] : draft.above });
       carried = [];
@@ -132,7 +161,7 @@ const hasHeadAbove = (above: readonly OtherLine[]): boolean => {
 
 /** Lines between blocks that open no new cast: remarks, and a repeated column head. */
 function joinBlocks(
-  lines: readonly string[],
+  lines: TextLines,
   layout: RowLayout,
   drafts: readonly Draft[],
 ): { drafts: Draft[]; below: OtherLine[] } {
@@ -142,7 +171,7 @@ function joinBlocks(
   const first = drafts[0];
   if (first) {
     const { headLines } = findNames(first.above, layout);
-    for (const number of headLines) heads.add((lines[number - 1] ?? "").trim());
+    for (const number of headLines) heads.add(lines.text(number - 1).trim());
   }
   for (const draft of drafts) {
     const previous = joined.at(-1);
@@ -154,8 +183,9 @@ function joinBlocks(
     const opens = said.some(({ text }) => opensCast(text)) || hasNewHead(draft, layout, heads, said);
     if (opens) joined.push(draft);
     else {
-      previous.rowLines.push(...draft.rowLines);
-      previous.shortRows.push(...draft.shortRows);
+      for (const i of draft.rowLines.view()) previous.rowLines.push(i);
+      for (const number of draft.shortRows) previous.shortRows.push(number);
+      previous.columns = null;
       below.push(...said);
     }
   }
@@ -189,14 +219,15 @@ export const isRuler = (text: string): boolean =>
   /^[\s#*%;,|+\-=_~.:<>]*$/.test(text) && text.trim().length >= 3;
 
 /** A last line without line end whose last cell is shorter than in all other rows, or that has too few cells. */
-function cutRow(lines: readonly string[], layout: RowLayout, draft: Draft): number | null {
-  const last = lines.length;
+function cutRow(lines: TextLines, layout: RowLayout, draft: Draft): number | null {
+  const last = lines.count;
   if (draft.shortRows.includes(last)) return last;
-  if (draft.rowLines.at(-1) !== last - 1 || draft.rowLines.length < 3) return null;
-  const lastCell = (i: number) => cellsOf(lines[i] ?? "", layout.delimiter, layout).at(-1) ?? "";
+  const rows = draft.rowLines.view();
+  if (rows.at(-1) !== last - 1 || rows.length < 3) return null;
+  const lastCell = (i: number) => splitCells(lines.text(i), layout.delimiter, layout.edges).at(-1) ?? "";
   const own = lastCell(last - 1);
   const decimals = (cell: string) => /[.,](\d*)$/.exec(cell)?.[1]?.length ?? 0;
-  const others = draft.rowLines.slice(Math.max(0, draft.rowLines.length - 200), -1).map(lastCell);
+  const others = Array.from(rows.subarray(Math.max(0, rows.length - 200), -1), lastCell);
   const fewest = Math.min(...others.filter((cell) => /\d/.test(cell)).map(decimals));
   const shortest = Math.min(...others.map((cell) => cell.length));
   const whole =
@@ -205,6 +236,3 @@ function cutRow(lines: readonly string[], layout: RowLayout, draft: Draft): numb
       : own.length >= shortest;
   return whole ? null : last;
 }
-
-const cellsOf = (line: string, delimiter: Delimiter, layout: RowLayout) =>
-  splitCells(line, delimiter, layout.edges);

@@ -34,7 +34,7 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
   const place = cast.headLine === null ? { file: facts.path } : { file: facts.path, line: cast.headLine };
   const note: Note = (column, certainty, because, fact) =>
     found.push(evidence(`${fact ?? "column"}:${column.head.header}`, certainty, because, place));
-  const cells = (column: RawColumn) => cast.rows.map((row) => row[column.index] ?? "");
+  const cells = (column: RawColumn) => cast.rows.column(column.index);
   const bad = suspectMarkers(cast, context);
 
   for (const column of cast.columns) {
@@ -144,7 +144,7 @@ function attachFlags(
   { facts }: ColumnContext,
 ): void {
   for (const flag of flagColumns) {
-    const values = cast.rows.map((row) => row[flag.index] ?? "");
+    const values = cast.rows.column(flag.index);
     const left = [...columns].filter(([, { source }]) => source !== null && source.index < flag.index).at(-1);
     if (!left || left[1].source?.index !== flag.index - 1) {
       texts.set(flag.head.header, values);

@@ -244,7 +244,7 @@ function degreesAt(cast: RawCast, column: RawColumn, axis: Axis, row: number): n
       return NaN;
     return side * value;
   }
-  const [coordinate] = findCoordinates(cast.rows[row]?.[column.index] ?? "", axis);
+  const [coordinate] = findCoordinates(cast.rows.cell(row, column.index), axis);
   return coordinate?.sign == null ? NaN : coordinate.sign * coordinate.degrees;
 }
 

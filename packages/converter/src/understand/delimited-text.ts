@@ -15,16 +15,18 @@ import { castPosition } from "./cast-position.ts";
 import { castShape } from "./cast-shape.ts";
 import { castTime } from "./cast-time.ts";
 import type { Moment } from "./clock.ts";
-import { findDecimal, findLayout, type RowLayout } from "./delimiter.ts";
-import { decodeText } from "./encoding.ts";
+import { decimalOf, guessDecimal } from "./decimal-sign.ts";
+import { findLayout, type RowLayout } from "./delimiter.ts";
+import { type ByteSource, openText } from "./encoding.ts";
 import { allLines, evidence, type FileFacts, settleOrder } from "./file-facts.ts";
 import { meaningOfO } from "./header-lines.ts";
 import { Inquiry, oneOf } from "./inquiry.ts";
-import { splitLines, type TextLines } from "./lines.ts";
+import { TextLines } from "./lines.ts";
 import type { NumberStyleOfFile } from "./number-column.ts";
 import { instrumentFacts, namedMissingMarkers } from "./other-facts.ts";
 import { askPressureInAir } from "./pressure-kind.ts";
-import { cellsOfBlock, headsOfBlock, type RawCast, rawCasts, shareLines } from "./raw-cast.ts";
+import { headsOfBlock, type RawCast, rawCasts, shareLines } from "./raw-cast.ts";
+import { tableOf } from "./read-table.ts";
 import { splitDips } from "./split-dips.ts";
 import { headerMoments } from "./time-facts.ts";
 import type { UnderstandContext } from "./understand-file.ts";
@@ -40,31 +42,17 @@ const MOST_BLOCKS = 1000;
  *          rows of numbers, or if an answer has the wrong form
  */
 export function readDelimitedText(
-  bytes: Uint8Array,
+  file: Uint8Array | ByteSource,
   path: string,
   context: UnderstandContext,
 ): Result<UnderstoodFile> {
-  const decoded = decodeText(bytes);
-  const text = splitLines(decoded.text);
-  if (text.lines.every((line) => line.trim() === ""))
-    return fail({
-      code: "understand/empty",
-      message: `${path} holds only blank lines`,
-      where: { file: path },
-      remedy: "Export the cast again from the instrument.",
-    });
-  const layout = findLayout(text.lines);
+  const { bytes, encoding, because } = openText(file);
+  const text = new TextLines(bytes);
+  const layout = findLayout(bytes);
   const { blocks, below } = layout
-    ? findBlocks(text.lines, layout, text.lastLineEnded)
+    ? findBlocks(text, layout, guessDecimal(bytes, layout))
     : { blocks: [], below: [] };
-  if (!layout || blocks.length === 0)
-    return fail({
-      code: "understand/no-numbers",
-      message: `${path} holds no rows of numbers`,
-      where: { file: path },
-      remedy:
-        "A cast needs at least two columns of numbers; see whether the export was cut off after its header.",
-    });
+  if (!layout || blocks.length === 0) return fail(isBlank(text) ? onlyBlank(path) : noNumbers(path));
 
   if (blocks.length > MOST_BLOCKS)
     return fail({
@@ -75,8 +63,7 @@ export function readDelimitedText(
     });
 
   const inquiry = new Inquiry(path, context.answers);
-  const cells = blocks.map((block) => cellsOfBlock(text.lines, block, layout));
-  const reading = findDecimal(firstRows(cells));
+  const reading = decimalOf(blocks, text, layout);
   const lines = shareLines(blocks, below);
   const everyLine = [...lines.shared, ...lines.own.flat()];
   const named = [...namedMissingMarkers(everyLine).map(({ value }) => value), ...answeredMarkers(inquiry)];
@@ -88,12 +75,12 @@ export function readDelimitedText(
   for (const [i, block] of blocks.entries()) {
     const heads = headsOfBlock(block, layout);
     const own = { own: lines.own[i] ?? [], shared: lines.shared, texts: lines.texts[i] ?? [] };
-    casts.push(...rawCasts(block, cells[i]!, heads, own, style));
+    casts.push(...rawCasts(block, tableOf(block, text, layout, style), heads, own, style));
   }
   const ids = castIds(casts, path);
   const facts = fileFacts(casts, ids, inquiry, path, context);
   const findings = damage(blocks, text, path);
-  const fileEvidence = layoutEvidence(decoded.because, layout, path);
+  const fileEvidence = layoutEvidence(because, layout, path);
   if (reading.doubtful) askDecimal(inquiry, ids);
   const markers = new Set<string>(named);
   const dips = new Map<string, readonly string[]>();
@@ -115,7 +102,7 @@ export function readDelimitedText(
       path,
       format: "delimited text",
       sha256: context.sha256,
-      encoding: decoded.encoding,
+      encoding,
       lineEnding: text.ending,
       delimiter: layout.delimiter,
       decimal: reading.decimal,
@@ -286,10 +273,26 @@ function fileFacts(
   return { path, sha256, inquiry, names, letterO, ...order };
 }
 
-/** A sample of rows for the decimal sign. */
-function* firstRows(blocks: readonly (readonly (readonly string[])[])[]): Generator<readonly string[]> {
-  for (const rows of blocks) yield* rows.slice(0, 500);
+function isBlank(text: TextLines): boolean {
+  while (text.add());
+  for (let i = 0; i < text.count; i++) if (text.text(i).trim() !== "") return false;
+  return true;
 }
+
+const onlyBlank = (file: string): Problem => ({
+  code: "understand/empty",
+  message: `${file} holds only blank lines`,
+  where: { file },
+  remedy: "Export the cast again from the instrument.",
+});
+
+const noNumbers = (file: string): Problem => ({
+  code: "understand/no-numbers",
+  message: `${file} holds no rows of numbers`,
+  where: { file },
+  remedy:
+    "A cast needs at least two columns of numbers; see whether the export was cut off after its header.",
+});
 
 function layoutEvidence(because: string, layout: RowLayout, file: string): readonly Evidence[] {
   return [
@@ -330,10 +333,10 @@ function damage(blocks: readonly Block[], text: TextLines, file: string): Proble
       remedy:
         "Look whether the record was cut off, by a dead battery or a broken transfer; all whole rows are kept.",
     });
-  if (text.trailingControls > 8)
+  if (text.bytes.trailingControls > 8)
     findings.push({
       code: "understand/trailing-bytes",
-      message: `${text.trailingControls} NUL or Ctrl-Z characters stand at the end of the file`,
+      message: `${text.bytes.trailingControls} NUL or Ctrl-Z characters stand at the end of the file`,
       where: { file },
       remedy: "The recorder may have been stopped while it wrote; compare the last rows with the instrument.",
     });

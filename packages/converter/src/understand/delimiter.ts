@@ -1,4 +1,6 @@
 import { type Delimiter, isRowLike, kindOfCell, splitCells } from "./cells.ts";
+import { LineShapes } from "./line-shapes.ts";
+import type { TextBytes } from "./text-bytes.ts";
 
 /** How the rows of a file are divided. */
 export interface RowLayout {
@@ -22,41 +24,75 @@ const NAMES: Readonly<Record<Delimiter, string>> = {
 };
 
 /** The delimiter that makes rows of numbers out of the most lines; null if no line is a row of numbers. */
-export function findLayout(lines: readonly string[]): RowLayout | null {
-  const sample = sampleOf(lines);
+export function findLayout(bytes: TextBytes): RowLayout | null {
+  const sample = sampleOf(bytes);
+  const shapes = new LineShapes<readonly number[]>();
+  const rows = CANDIDATES.map(() => new Map<number, number>());
+  for (const { from, to } of sample) {
+    const widths = shapes.of(bytes.piece(from, to), () => {
+      const line = bytes.decode(from, to).replaceAll("\f", "");
+      return CANDIDATES.map((delimiter) => widthOf(line, delimiter));
+    });
+    for (const [i, width] of widths.entries())
+      if (width > 0) rows[i]!.set(width, (rows[i]!.get(width) ?? 0) + 1);
+  }
   let best: { layout: RowLayout; score: number } | null = null;
-  for (const delimiter of CANDIDATES) {
-    const widths = new Map<number, number>();
-    for (const line of sample) {
-      if (delimiter !== "whitespace" && !line.includes(delimiter)) continue;
-      const cells = splitCells(line, delimiter);
-      if (cells.length < 2 || !isRowLike(cells)) continue;
-      widths.set(cells.length, (widths.get(cells.length) ?? 0) + 1);
-    }
-    for (const [width, rows] of widths) {
+  for (const [i, delimiter] of CANDIDATES.entries()) {
+    for (const [width, count] of rows[i]!) {
       // an earlier delimiter wins a tie: blanks also part what tabs or semicolons part
-      if (best && rows <= best.score * 1.1) continue;
+      if (best && count <= best.score * 1.1) continue;
       best = {
         layout: { delimiter, width, edges: [], because: `${NAMES[delimiter]} part ${width} cells` },
-        score: rows,
+        score: count,
       };
     }
   }
-  if (!best) return findSingleColumn(sample);
-  return best.layout.delimiter === "whitespace"
-    ? fixedIfNeeded(sample, best.layout, best.score)
-    : best.layout;
+  if (best && best.layout.delimiter !== "whitespace") return best.layout;
+  const lines = sample
+    .map(({ from, to }) => bytes.decode(from, to).replaceAll("\f", ""))
+    .filter((line) => line.length <= 4000 && /\d/.test(line));
+  return best ? fixedIfNeeded(lines, best.layout, best.score) : findSingleColumn(lines);
 }
 
-function sampleOf(lines: readonly string[]): readonly string[] {
-  const filled =
-    lines.length <= SAMPLE ? lines : [...lines.slice(0, SAMPLE / 2), ...every(lines, SAMPLE / 2)];
-  return filled.filter((line) => line.length <= 4000 && /\d/.test(line));
+/** Cells of a line that is a row of numbers under a delimiter; else 0. */
+function widthOf(line: string, delimiter: Delimiter): number {
+  if (line.length > 4000 || !/\d/.test(line)) return 0;
+  if (delimiter !== "whitespace" && !line.includes(delimiter)) return 0;
+  const cells = splitCells(line, delimiter);
+  return cells.length >= 2 && isRowLike(cells) ? cells.length : 0;
 }
 
-function every(lines: readonly string[], count: number): string[] {
-  const step = lines.length / count;
-  return Array.from({ length: count }, (_, i) => lines[Math.floor(i * step)] ?? "");
+interface Piece {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Lines of the text, or of a long one those at its begin and some at even distances. */
+function sampleOf(bytes: TextBytes): readonly Piece[] {
+  const begin = linesFrom(bytes, 0, SAMPLE);
+  if ((begin.at(-1)?.to ?? 0) >= bytes.size - 2 || begin.length < SAMPLE) return begin;
+  const step = bytes.size / (SAMPLE / 2);
+  const spread = Array.from({ length: SAMPLE / 2 }, (_, i) =>
+    linesFrom(bytes, Math.floor(i * step), 2).at(i === 0 ? 0 : 1),
+  );
+  return [...begin.slice(0, SAMPLE / 2), ...spread.filter((piece) => piece !== undefined)];
+}
+
+/** Whole lines behind an offset, without their ends. */
+export function linesFrom(bytes: TextBytes, offset: number, most: number): Piece[] {
+  const lines: Piece[] = [];
+  const end = Math.min(bytes.size, offset + most * 4096);
+  const piece = bytes.piece(offset, end);
+  let from = 0;
+  for (let i = 0; i < piece.length && lines.length < most; i++) {
+    if (piece[i] !== 10 && piece[i] !== 13) continue;
+    lines.push({ from: offset + from, to: offset + i });
+    if (piece[i] === 13 && piece[i + 1] === 10) i++;
+    from = i + 1;
+  }
+  if (lines.length < most && from < piece.length && end === bytes.size)
+    lines.push({ from: offset + from, to: end });
+  return lines;
 }
 
 /** One number a line, on at least three lines that follow each other. */
@@ -95,29 +131,4 @@ function fixedIfNeeded(sample: readonly string[], layout: RowLayout, rows: numbe
     edges: shared.slice(0, -1),
     because: `${widest} columns end at the same place in every row`,
   };
-}
-
-/** How numbers are written in the rows. */
-export interface DecimalReading {
-  readonly decimal: "." | ",";
-  /** Every number with a comma has three digits behind it and none begins with 0: it may group thousands. */
-  readonly doubtful: boolean;
-}
-
-/** The decimal sign of rows, from cells that hold one. */
-export function findDecimal(rows: Iterable<readonly string[]>): DecimalReading {
-  let points = 0;
-  let commas = 0;
-  let surelyDecimal = 0;
-  for (const cells of rows) {
-    for (const cell of cells) {
-      if (/^[+-]?\d*\.\d/.test(cell) && kindOfCell(cell) === "number") points++;
-      else if (kindOfCell(cell) === "comma number") {
-        commas++;
-        if (/^[+-]?0\d*,|,\d{1,2}$|,\d{4,}|^[+-]?\d{4,},/.test(cell)) surelyDecimal++;
-      }
-    }
-  }
-  const decimal = commas > points ? "," : ".";
-  return { decimal, doubtful: decimal === "," && surelyDecimal === 0 };
 }

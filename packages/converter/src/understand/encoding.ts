@@ -1,55 +1,102 @@
-/** A file's text and how its bytes were read. */
-export interface DecodedText {
-  readonly text: string;
+import { TextBytes } from "./text-bytes.ts";
+
+/** Random access to bytes that are not held whole; `read` gives exactly the bytes asked for. */
+export interface ByteSource {
+  readonly size: number;
+  /** All bytes are in memory, so that reading them costs nothing. */
+  readonly held: boolean;
+  read(offset: number, length: number): Uint8Array;
+}
+
+export type TextEncodingName = "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";
+
+/** How the bytes of a file are text. */
+export interface FileText {
+  readonly bytes: TextBytes;
   /** WHATWG label. */
-  readonly encoding: "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";
+  readonly encoding: TextEncodingName;
   readonly because: string;
 }
 
+const STEP = 1 << 22;
+
 /**
  * Text of a file: by its byte-order mark, else UTF-8 if every byte fits, else windows-1252 (which contains the
- * printable part of Latin-1). Never throws; bytes that UTF-16 cannot hold become U+FFFD.
+ * printable part of Latin-1). Never throws; bytes that UTF-16 cannot hold become U+FFFD. What is not UTF-16 is left
+ * where it is.
  */
-export function decodeText(bytes: Uint8Array): DecodedText {
-  if (bytes[0] === 0xff && bytes[1] === 0xfe)
-    return utf16(bytes.subarray(2), "utf-16le", "it begins with the UTF-16 byte-order mark FF FE");
-  if (bytes[0] === 0xfe && bytes[1] === 0xff)
-    return utf16(bytes.subarray(2), "utf-16be", "it begins with the UTF-16 byte-order mark FE FF");
-  const silent = utf16WithoutMark(bytes);
-  if (silent) return utf16(bytes, silent, "every other byte is NUL");
-  const mark = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf;
-  const text = utf8(mark ? bytes.subarray(3) : bytes);
-  if (text !== null)
+export function openText(file: Uint8Array | ByteSource): FileText {
+  const source = file instanceof Uint8Array ? whole(file) : file;
+  const head = source.read(0, Math.min(source.size, 4096));
+  if (head[0] === 0xff && head[1] === 0xfe)
+    return utf16(source, 2, "utf-16le", "it begins with the UTF-16 byte-order mark FF FE");
+  if (head[0] === 0xfe && head[1] === 0xff)
+    return utf16(source, 2, "utf-16be", "it begins with the UTF-16 byte-order mark FE FF");
+  const silent = utf16WithoutMark(head);
+  if (silent) return utf16(source, 0, silent, "every other byte is NUL");
+  const mark = head[0] === 0xef && head[1] === 0xbb && head[2] === 0xbf;
+  if (isUtf8(source))
     return {
-      text,
+      bytes: new TextBytes(source, mark ? 3 : 0, "utf-8"),
       encoding: "utf-8",
       because: mark ? "it begins with the UTF-8 byte-order mark" : "all bytes are valid UTF-8",
     };
-  return { text: windows1252(bytes), encoding: "windows-1252", because: "some bytes are not valid UTF-8" };
+  return {
+    bytes: new TextBytes(source, 0, "windows-1252"),
+    encoding: "windows-1252",
+    because: "some bytes are not valid UTF-8",
+  };
 }
 
-function utf8(bytes: Uint8Array): string | null {
+/** Bytes in memory as a source. */
+export const whole = (bytes: Uint8Array): ByteSource => ({
+  size: bytes.length,
+  held: true,
+  read: (offset, length) => bytes.subarray(offset, offset + length),
+});
+
+/** A file cut off inside a character is still UTF-8. */
+function isUtf8(source: ByteSource): boolean {
   const decoder = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
-  // a file cut off inside a character is still UTF-8
-  for (let cut = 0; cut <= 3; cut++) {
-    const last = bytes[bytes.length - cut];
-    if (cut > 0 && (last === undefined || last < 0x80)) return null;
+  let plain = true;
+  for (let at = 0; at < source.size; at += STEP) {
+    const piece = source.read(at, Math.min(STEP, source.size - at));
+    // what is before the first byte above 7F need not be decoded
+    if (plain && isAscii(piece)) continue;
+    plain = false;
     try {
-      return decoder.decode(bytes.subarray(0, bytes.length - cut)) + (cut > 0 ? "\uFFFD" : "");
+      decoder.decode(piece, { stream: true });
     } catch {
-      // next cut
+      return false;
     }
   }
-  return null;
+  return true;
 }
 
-function utf16(bytes: Uint8Array, encoding: "utf-16le" | "utf-16be", because: string): DecodedText {
-  return { text: new TextDecoder(encoding).decode(bytes), encoding, because };
+function isAscii(bytes: Uint8Array): boolean {
+  const lead = Math.min(bytes.length, (4 - (bytes.byteOffset % 4)) % 4);
+  const words = (bytes.length - lead) >> 2;
+  let high = 0;
+  for (let i = 0; i < lead; i++) high |= bytes[i]!;
+  const view = new Uint32Array(bytes.buffer, bytes.byteOffset + lead, words);
+  for (let i = 0; i < words; i++) high |= view[i]! & 0x80808080;
+  for (let i = lead + words * 4; i < bytes.length; i++) high |= bytes[i]!;
+  return (high & 0x80808080) === 0;
+}
+
+function utf16(
+  source: ByteSource,
+  from: number,
+  encoding: "utf-16le" | "utf-16be",
+  because: string,
+): FileText {
+  const text = new TextDecoder(encoding).decode(source.read(from, source.size - from));
+  return { bytes: new TextBytes(whole(new TextEncoder().encode(text)), 0, "utf-8"), encoding, because };
 }
 
 /** Mostly-ASCII text in UTF-16 has a NUL in every other byte. */
 function utf16WithoutMark(bytes: Uint8Array): "utf-16le" | "utf-16be" | null {
-  const length = Math.min(bytes.length, 4096) & ~1;
+  const length = bytes.length & ~1;
   if (length < 8) return null;
   let even = 0;
   let odd = 0;
@@ -61,21 +108,4 @@ function utf16WithoutMark(bytes: Uint8Array): "utf-16le" | "utf-16be" | null {
   if (odd > 0.9 * pairs && even < 0.05 * pairs) return "utf-16le";
   if (even > 0.9 * pairs && odd < 0.05 * pairs) return "utf-16be";
   return null;
-}
-
-// bytes 80 to 9F; five of them are control characters (WHATWG Encoding Standard, index windows-1252)
-const HIGH = "€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ";
-
-function windows1252(bytes: Uint8Array): string {
-  const parts: string[] = [];
-  const codes = new Uint16Array(8192);
-  for (let at = 0; at < bytes.length; at += codes.length) {
-    const length = Math.min(codes.length, bytes.length - at);
-    for (let i = 0; i < length; i++) {
-      const byte = bytes[at + i]!;
-      codes[i] = byte >= 0x80 && byte < 0xa0 ? HIGH.charCodeAt(byte - 0x80) : byte;
-    }
-    parts.push(String.fromCharCode(...codes.subarray(0, length)));
-  }
-  return parts.join("");
 }

@@ -57,7 +57,7 @@ function ninesOf(cast: RawCast, column: RawColumn): readonly Marker[] {
   for (let row = 0; row < values.length; row++) {
     const value = values[row]!;
     if ((value > MIN_NEGATIVE && value < 99) || Number.isNaN(value) || markers.has(value)) continue;
-    const text = cast.rows[row]![column.index] ?? "";
+    const text = cast.rows.cell(row, column.index);
     if (NINES.test(text)) markers.set(value, { text, value });
   }
   return [...markers.values()];

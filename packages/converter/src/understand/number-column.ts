@@ -1,5 +1,4 @@
-import { parseDecimal, parseNumber, printedPrecision } from "@wherry/core";
-import { kindOfCell } from "./cells.ts";
+import type { ColumnRecord, TableColumns } from "./table-columns.ts";
 
 /** A column's cells read as numbers. */
 export interface NumberColumn {
@@ -22,70 +21,53 @@ export interface NumberStyleOfFile {
   readonly named: readonly { readonly text: string; readonly value: number }[];
 }
 
+/** At most one in ten of the cells that are not missing may be something else than a number. */
+const isNumeric = (count: number, unread: number, rows: number): boolean =>
+  count > 0 ? unread <= 0.1 * (count + unread) : unread === 0 && rows > 0;
+
 /**
- * Reads column `c` of rows as numbers; null if fewer than nine in ten of the cells that are not missing are
- * numbers, or none is.
+ * A column of a table that was read, as numbers; null if fewer than nine in ten of the cells that are not missing
+ * are numbers, or none is.
+ *
+ * @param text the cell of a row
  */
-export function readNumberColumn(
-  rows: readonly (readonly string[])[],
+export function numberColumnOf(
+  columns: TableColumns,
   c: number,
-  style: NumberStyleOfFile,
+  text: (row: number) => string,
+  { named }: NumberStyleOfFile,
 ): NumberColumn | null {
-  const values = new Float64Array(rows.length).fill(NaN);
+  const record = columns.records[c]!;
+  const words = new Set(named.map(({ text }) => text));
+  const wordsMark = named.some(({ value }) => Number.isNaN(value));
+  const count = columns.rows - record.gaps;
+  const markers = new Set(record.markers);
   const unread: { row: number; text: string }[] = [];
-  const markers = new Set<string>();
-  const number = numberReader(style.decimal);
-  const namedTexts = new Set(style.named.map(({ text }) => text));
-  const namedValues = style.named.map(({ value }) => value).filter((value) => !Number.isNaN(value));
-  let count = 0;
-  let decimals = 0;
-  let significantDigits = 0;
-  let longest = 0;
-  let longestTail = 0;
-  let first = NaN;
-  let last = NaN;
-  for (let row = 0; row < rows.length; row++) {
-    const cell = rows[row]![c] ?? "";
-    if (cell === "") {
-      markers.add("");
-      continue;
-    }
-    const value = number(cell);
-    if (Number.isNaN(value)) {
-      if (kindOfCell(cell) === "missing" || namedTexts.has(cell)) markers.add(cell);
-      else unread.push({ row, text: cell });
-      continue;
-    }
-    if (namedTexts.has(cell) || namedValues.includes(value)) {
-      markers.add(cell);
-      continue;
-    }
-    values[row] = value;
-    if (count++ === 0) first = value;
-    last = value;
-    const sign = cell.indexOf(style.decimal);
-    const tail = sign < 0 ? 0 : cell.length - sign;
-    if (cell.length > longest || tail > longestTail) {
-      longest = Math.max(longest, cell.length);
-      longestTail = Math.max(longestTail, tail);
-      const printed = printedPrecision(cell, {
-        decimal: style.decimal,
-        thousands: style.decimal === "," ? "." : null,
-      });
-      decimals = Math.max(decimals, printed.decimals);
-      significantDigits = Math.max(significantDigits, printed.significantDigits);
-    }
+  if (!wordsMark && !isNumeric(count, record.odd, columns.rows)) return null;
+  // where very many cells are odd, the first of them stand for all
+  for (const row of record.oddRows) {
+    const cell = text(row);
+    if (words.has(cell)) markers.add(cell);
+    else unread.push({ row, text: cell });
   }
-  if (count === 0 || unread.length > Math.max(0, 0.1 * (count + unread.length))) {
-    const onlyMissing = count === 0 && unread.length === 0 && rows.length > 0;
-    if (!onlyMissing) return null;
-  }
-  return { values, unread, decimals, significantDigits, first, last, count, markers };
+  const known = record.oddRows.length > 0 ? unread.length / record.oddRows.length : 0;
+  if (!isNumeric(count, Math.ceil(known * record.odd), columns.rows)) return null;
+  const values = columns.values[c]!.subarray(0, columns.rows);
+  return { ...ends(values), values, unread, count, markers, ...precisionOf(record, count) };
 }
 
-function numberReader(decimal: "." | ","): (cell: string) => number {
-  if (decimal === ".") return parseNumber;
-  return (cell) => parseDecimal(cell, { decimal: ",", thousands: "." });
+function precisionOf({ decimals, mantissa, digits }: ColumnRecord, count: number) {
+  const significantDigits = count === 0 ? 0 : Math.max(digits, String(mantissa).length);
+  return { decimals, significantDigits };
+}
+
+/** First and last value that is not missing. */
+function ends(values: Float64Array): { readonly first: number; readonly last: number } {
+  let from = 0;
+  let to = values.length - 1;
+  while (from < to && Number.isNaN(values[from]!)) from++;
+  while (to > from && Number.isNaN(values[to]!)) to--;
+  return { first: values[from] ?? NaN, last: values[to] ?? NaN };
 }
 
 /** The column with values that equal a marker made missing. */
@@ -94,16 +76,14 @@ export function withoutMarkers(
   markers: readonly number[],
   texts: readonly string[],
 ): NumberColumn {
-  const values = Float64Array.from(column.values, (value) => (markers.includes(value) ? NaN : value));
-  let first = NaN;
-  let last = NaN;
-  let count = 0;
-  for (const value of values) {
-    if (Number.isNaN(value)) continue;
-    if (count++ === 0) first = value;
-    last = value;
+  const values = column.values.slice();
+  let { count } = column;
+  for (let row = 0; row < values.length; row++) {
+    if (!markers.includes(values[row]!)) continue;
+    values[row] = NaN;
+    count--;
   }
-  return { ...column, values, first, last, count, markers: new Set([...column.markers, ...texts]) };
+  return { ...column, ...ends(values), values, count, markers: new Set([...column.markers, ...texts]) };
 }
 
 export function extentOf(values: Float64Array): { readonly min: number; readonly max: number } {

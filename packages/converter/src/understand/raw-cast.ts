@@ -1,12 +1,14 @@
 import type { Block, OtherLine } from "./blocks.ts";
-import { splitCells } from "./cells.ts";
 import type { Moment } from "./clock.ts";
 import { type ColumnHead, readHead } from "./column-head.ts";
 import { type ColumnMeaning, meaningOf } from "./column-meaning.ts";
 import type { RowLayout } from "./delimiter.ts";
 import { type HeaderLine, readHeaderLine } from "./header-lines.ts";
-import { type NumberColumn, type NumberStyleOfFile, readNumberColumn } from "./number-column.ts";
+import type { NumberColumn, NumberStyleOfFile } from "./number-column.ts";
+import { numbersOf, partOf, type Table } from "./read-table.ts";
 import { readMoments } from "./row-times.ts";
+import type { TableRows } from "./table-rows.ts";
+import { roleOfName } from "./vocabulary/quantity-words.ts";
 
 /** A column as it stands in one cast. */
 export interface RawColumn {
@@ -27,7 +29,7 @@ export interface RawCast {
   readonly notes: readonly string[];
   /** Name in a cast column; null if there is none. */
   readonly columnName: string | null;
-  readonly rows: readonly (readonly string[])[];
+  readonly rows: TableRows;
   /** From 1. */
   readonly lines: Uint32Array;
   readonly columns: readonly RawColumn[];
@@ -65,24 +67,6 @@ export function shareLines(blocks: readonly Block[], below: readonly OtherLine[]
   };
 }
 
-/** Cells of a block's rows. */
-export function cellsOfBlock(
-  lines: readonly string[],
-  block: Block,
-  layout: RowLayout,
-): (readonly string[])[] {
-  const joinedAt = block.head?.joinedAt ?? null;
-  return block.rowLines.map((i) => {
-    const cells = splitCells(lines[i]!, layout.delimiter, layout.edges);
-    if (joinedAt === null) return cells;
-    return [
-      ...cells.slice(0, joinedAt),
-      `${cells[joinedAt]} ${cells[joinedAt + 1]}`,
-      ...cells.slice(joinedAt + 2),
-    ];
-  });
-}
-
 export function headsOfBlock(block: Block, layout: RowLayout): readonly ColumnHead[] {
   const { head } = block;
   const width = layout.width;
@@ -95,7 +79,7 @@ export function headsOfBlock(block: Block, layout: RowLayout): readonly ColumnHe
 /** Casts of a block: one, or one for each value of a cast column. */
 export function rawCasts(
   block: Block,
-  cells: readonly (readonly string[])[],
+  table: Table,
   heads: readonly ColumnHead[],
   lines: {
     readonly own: readonly HeaderLine[];
@@ -104,17 +88,15 @@ export function rawCasts(
   },
   style: NumberStyleOfFile,
 ): readonly RawCast[] {
-  const numbers = block.rowLines.map((i) => i + 1);
-  const groups = groupsByCast(cells, heads, style);
-  return groups.map(({ name, rows }) => {
-    const own = rows === null ? cells : rows.map((row) => cells[row]!);
+  return groupsByCast(table, heads, style).map(({ name, rows }) => {
+    const own = rows === null ? table : partOf(table, rows, style);
     return {
       own: lines.own,
       shared: lines.shared,
       notes: lines.texts,
       columnName: name,
-      rows: own,
-      lines: Uint32Array.from(rows === null ? numbers : rows.map((row) => numbers[row]!)),
+      rows: own.rows,
+      lines: own.rows.at.map((i) => i + 1),
       columns: rawColumns(own, heads, style),
       headLine: block.head?.nameLine ?? null,
     };
@@ -122,17 +104,20 @@ export function rawCasts(
 }
 
 function rawColumns(
-  rows: readonly (readonly string[])[],
+  table: Table,
   heads: readonly ColumnHead[],
   style: NumberStyleOfFile,
 ): readonly RawColumn[] {
   const columns: RawColumn[] = [];
   const used = new Map<string, number>();
+  const { rows } = table;
+  const sample = rows.head(40);
   for (const [index, given] of heads.entries()) {
-    if (given.header === "" && rows.every((row) => (row[index] ?? "") === "")) continue;
-    const numbers = readNumberColumn(rows, index, style);
-    const sample = rows.slice(0, 40).map((row) => row[index] ?? "");
-    const meaning = meaningOf(given, sample, numbers);
+    const cells = sample.map((row) => row[index] ?? "");
+    const empty = given.header === "" && cells.every((cell) => cell === "");
+    if (empty && rows.column(index).every((cell) => cell === "")) continue;
+    const numbers = numbersOf(table, index, style);
+    const meaning = meaningOf(given, cells, numbers);
     const bare = given.header === "" ? `column ${index + 1}` : given.header;
     // two columns of one name stay two columns
     const times = (used.get(bare) ?? 0) + 1;
@@ -140,7 +125,7 @@ function rawColumns(
     const head = { ...given, header: times === 1 ? bare : `${bare} (${times})` };
     const moments =
       meaning.kind === "time" || (meaning.kind === "elapsed" && numbers === null)
-        ? readMoments(rows.map((row) => row[index] ?? ""))
+        ? readMoments(rows.column(index))
         : null;
     columns.push({ index, head, meaning, numbers, moments });
   }
@@ -149,28 +134,28 @@ function rawColumns(
 
 /** Row groups by a column that names the cast, or else the station; one group of all rows if there is none. */
 function groupsByCast(
-  cells: readonly (readonly string[])[],
+  table: Table,
   heads: readonly ColumnHead[],
   style: NumberStyleOfFile,
 ): readonly { readonly name: string | null; readonly rows: readonly number[] | null }[] {
   const whole = [{ name: null, rows: null }];
   const byMeaning = (kind: "cast" | "station") =>
-    heads.findIndex((head, i) => {
-      const sample = cells.slice(0, 40).map((row) => row[i] ?? "");
-      return meaningOf(head, sample, readNumberColumn(cells.slice(0, 40), i, style)).kind === kind;
+    heads.findIndex((head, index) => {
+      if (roleOfName(head.name)?.role !== kind) return false;
+      const cells = table.rows.head(40).map((row) => row[index] ?? "");
+      return meaningOf(head, cells, numbersOf(table, index, style)).kind === kind;
     });
   const castColumn = byMeaning("cast");
   const column = castColumn >= 0 ? castColumn : byMeaning("station");
   if (column < 0) return whole;
   const groups = new Map<string, number[]>();
-  for (const [row, rowCells] of cells.entries()) {
-    const name = rowCells[column] ?? "";
+  for (const [row, name] of table.rows.column(column).entries()) {
     const group = groups.get(name);
     if (group) group.push(row);
     else groups.set(name, [row]);
   }
   // a name for nearly every row is a counter, not a cast
-  if (groups.size > 1 && groups.size > cells.length / 2) return whole;
+  if (groups.size > 1 && groups.size > table.rows.length / 2) return whole;
   if (castColumn < 0 && groups.size === 1) return whole;
   return [...groups].map(([name, rows]) => ({ name: castColumn < 0 ? null : name, rows }));
 }

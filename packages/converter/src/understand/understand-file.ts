@@ -8,7 +8,7 @@ import {
   type UnderstoodFile,
 } from "@wherry/formats";
 import { readDelimitedText } from "./delimited-text.ts";
-import { decodeText } from "./encoding.ts";
+import { openText } from "./encoding.ts";
 import type { ExtraName } from "./extra-names.ts";
 import { recognise } from "./recognise.ts";
 import { understandOpenFormat } from "./understand-open-format.ts";
@@ -58,7 +58,8 @@ const TOP = 1 << 16;
 function ofThisKind(bytes: Uint8Array, context: UnderstandContext): UnderstandContext {
   const { answers, names = [] } = context;
   if (![...answers, ...names].some(({ filesWith }) => filesWith !== undefined)) return context;
-  const { text } = decodeText(bytes.subarray(0, TOP));
+  const top = openText(bytes.subarray(0, TOP)).bytes;
+  const text = top.decode(0, top.size);
   const isFor = ({ filesWith }: { readonly filesWith?: string }) =>
     filesWith === undefined || text.includes(filesWith);
   return { ...context, answers: answers.filter(isFor), names: names.filter(isFor) };

@@ -15,6 +15,7 @@ import { generateDemoPicture } from "./generators/demo-picture.ts";
 import { generateProcessingReference } from "./generators/processing-reference.ts";
 import { generateQuantitiesReference } from "./generators/quantities-reference.ts";
 import { generateRuleReference } from "./generators/rule-reference.ts";
+import { generateShippedSchemas } from "./generators/shipped-schemas.ts";
 import { generateSimdTwins } from "./generators/simd-twins.ts";
 import { generateStandardNames, generateWordLists } from "./generators/vocabularies.ts";
 
@@ -40,6 +41,7 @@ const generators: readonly Generator[] = [
   { name: "anomaly-ratio-table", run: script("python3", "tools/pack_anomaly_ratio.py") },
   { name: "simd-twins", run: generateSimdTwins },
   { name: "contract-types", run: generateContractTypes },
+  { name: "shipped-schemas", run: generateShippedSchemas },
   {
     name: "units-table",
     needs: { paths: ["/usr/share/xml/udunits/udunits2.xml"], from: "Debian package libudunits2-data" },

@@ -1,11 +1,15 @@
 // Bundles the program into dist/wherry.js; libraries that are loaded only when needed become chunks beside it.
-import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import { build } from "esbuild";
+import { directImports } from "./direct-imports.js";
 
 const inSurvey = createRequire(new URL("../survey/package.json", import.meta.url));
 const { version } = JSON.parse(readFileSync("package.json", "utf8"));
+
+// chunks have their content in their name: those of earlier builds would stay
+rmSync("dist/chunks", { recursive: true, force: true });
 
 await build({
   entryPoints: {
@@ -22,6 +26,7 @@ await build({
   target: "node20.19",
   format: "esm",
   conditions: ["wherry-source"],
+  plugins: [directImports],
   // A native extra of the pool that is not needed: thread priorities.
   external: ["@napi-rs/nice"],
   legalComments: "linked",

@@ -25,7 +25,7 @@ const terminal = makeTerminal({
 
 let code: ExitCode = Exit.clean;
 try {
-  await makeProgram({
+  const program = await makeProgram(process.argv.slice(2), {
     terminal,
     now: Math.floor(Date.now() / 1000),
     version: WHERRY_VERSION,
@@ -33,7 +33,8 @@ try {
     finish: (to) => {
       code = to;
     },
-  }).parseAsync(process.argv);
+  });
+  await program.parseAsync(process.argv);
 } catch (error) {
   terminal.endProgress();
   if (interruption.signal.aborted) code = Exit.interrupted;

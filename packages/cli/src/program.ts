@@ -1,11 +1,5 @@
 import { Command } from "commander";
 import type { Context } from "./command.ts";
-import { checkCommand } from "./commands/check.ts";
-import { convertCommand } from "./commands/convert.ts";
-import { explainCommand } from "./commands/explain.ts";
-import { lookCommand } from "./commands/look.ts";
-import { sheetCommand } from "./commands/sheet.ts";
-import { vocabularyCommand } from "./commands/vocabulary.ts";
 
 const EXIT_STATUS = `
 Exit status: 0 nothing at or above the level asked for; 1 findings; 2 wrong usage or unanswered questions;
@@ -14,8 +8,23 @@ Exit status: 0 nothing at or above the level asked for; 1 findings; 2 wrong usag
 Results, sound speed and depth above all, are not for navigation or diving decisions: the hydrographic
 authority and licensed practice decide.`;
 
-/** The program and its commands; commander's own errors are thrown, not printed and exited on. */
-export function makeProgram(context: Context): Command {
+type Make = (context: Context) => Command;
+
+/** The commands in the order of the work. Each is loaded when it is called, for most of a short run is loading. */
+const COMMANDS: ReadonlyMap<string, () => Promise<Make>> = new Map([
+  ["look", async () => (await import("./commands/look.ts")).lookCommand],
+  ["sheet", async () => (await import("./commands/sheet.ts")).sheetCommand],
+  ["convert", async () => (await import("./commands/convert.ts")).convertCommand],
+  ["check", async () => (await import("./commands/check.ts")).checkCommand],
+  ["explain", async () => (await import("./commands/explain.ts")).explainCommand],
+  ["vocabulary", async () => (await import("./commands/vocabulary.ts")).vocabularyCommand],
+]);
+
+/**
+ * The program with the commands that its arguments name, or with all of them if they name none. Commander's own
+ * errors are thrown, not printed and exited on.
+ */
+export async function makeProgram(args: readonly string[], context: Context): Promise<Command> {
   const program = new Command("wherry")
     .description("Turns raw CTD casts into archive-ready data, and checks files before they are deposited.")
     .version(context.version)
@@ -23,15 +32,10 @@ export function makeProgram(context: Context): Command {
     .option("--debug", "show where in the program a fault happened")
     .addHelpText("after", "\nExample:\n  $ wherry look exports/2026-06-02.csv")
     .addHelpText("after", EXIT_STATUS);
-  const commands = [
-    lookCommand,
-    sheetCommand,
-    convertCommand,
-    checkCommand,
-    explainCommand,
-    vocabularyCommand,
-  ];
-  for (const make of commands) program.addCommand(make(context));
+  const [first] = args.filter((arg) => !arg.startsWith("-"));
+  const called = COMMANDS.get(first ?? "");
+  const loaders = called === undefined ? [...COMMANDS.values()] : [called];
+  for (const make of await Promise.all(loaders.map((load) => load()))) program.addCommand(make(context));
   for (const command of [program, ...program.commands]) {
     command
       .exitOverride()

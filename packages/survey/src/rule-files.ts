@@ -31,7 +31,7 @@ function unknownSet(name: string): Problem {
 async function readRuleFile(path: string): Promise<Result<readonly Rule[]>> {
   const document = await readJson(path);
   if (!document.ok) return document;
-  const rules = rulesOfDocument(document.value, path);
+  const rules = await rulesOfDocument(document.value, path);
   if (!rules.ok) return rules;
   const [first] = rules.value;
   if (first !== undefined && ruleSetNames.includes(setOf(first)))

@@ -14,7 +14,7 @@ export async function chooseTarget(word: string | undefined): Promise<Result<Tar
   if (!isPath(word)) return targetNames.includes(word) ? succeed(targetNamed(word)) : unknownTarget(word);
   const document = await readJson(word);
   if (!document.ok) return document;
-  const rules = rulesOfDocument(document.value, word);
+  const rules = await rulesOfDocument(document.value, word);
   if (!rules.ok) return rules;
   const { products } = document.value as RuleDocument;
   if (products) return succeed(products);

@@ -100,14 +100,14 @@ test("the letter names file, place, what to do and rule", () => {
 
 describe("waivers", () => {
   const waiver = { rule: "physics/pressure-depth", file: "sub_04.nc", reason: "known", by: "K. Invented" };
-  const apply = (...waivers: object[]) => {
-    const read = waiversOf({ version: 1, waivers }, "waivers.json");
+  const apply = async (...waivers: object[]) => {
+    const read = await waiversOf({ version: 1, waivers }, "waivers.json");
     if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join("; "));
     return applyWaivers(files, read.value, { now: NOW, file: "waivers.json" });
   };
 
-  test("an accepted finding is told apart and no longer counted", () => {
-    const { files: judged, warnings } = apply(waiver);
+  test("an accepted finding is told apart and no longer counted", async () => {
+    const { files: judged, warnings } = await apply(waiver);
     expect(warnings).toEqual([]);
     expect(judged[0]?.waived?.map(({ finding }) => finding.rule)).toEqual(["physics/pressure-depth"]);
     expect(judged[0]?.counts.error).toBe((files[0]?.counts.error ?? 0) - 1);
@@ -122,15 +122,18 @@ describe("waivers", () => {
     [{ ...waiver, until: "2026-11-23" }, 1, "waivers/expired"],
     [{ ...waiver, variable: "depth" }, 1, "waivers/unused"],
     [{ ...waiver, file: "sub_06.nc" }, 1, "waivers/unused"],
-  ])("%j", (each, kept, warning) => {
-    const { files: judged, warnings } = apply(each);
+  ])("%j", async (each, kept, warning) => {
+    const { files: judged, warnings } = await apply(each);
     const still = judged[0]?.findings.filter(({ rule }) => rule === waiver.rule);
     expect(still).toHaveLength(kept);
     expect(warnings[0]?.code).toBe(warning);
   });
 
-  test("a waiver without a reason is refused", () => {
-    const read = waiversOf({ version: 1, waivers: [{ rule: "cf/names", by: "K. Invented" }] }, "w.json");
+  test("a waiver without a reason is refused", async () => {
+    const read = await waiversOf(
+      { version: 1, waivers: [{ rule: "cf/names", by: "K. Invented" }] },
+      "w.json",
+    );
     expect(read.ok ? [] : read.problems.map(({ code, where }) => [code, where.file])).toEqual([
       ["waivers/form", "w.json"],
     ]);

@@ -27,15 +27,9 @@ function encodeWord(index: number): string {
   return SIGNS[SHORT + Math.floor(rest / SIGNS.length)]! + SIGNS[rest % SIGNS.length]!;
 }
 
-function decodeWords(codes: string, words: readonly string[]): string[] {
-  const out: string[] = [];
-  for (let i = 0; i < codes.length; i++) {
-    let index = SIGNS.indexOf(codes[i]!);
-    if (index >= SHORT) index = SHORT + (index - SHORT) * SIGNS.length + SIGNS.indexOf(codes[++i]!);
-    out.push(words[index]!);
-  }
-  return out;
-}
+/** Value of each sign by its character code. */
+const valueOfSign = new Uint8Array(128);
+for (let value = 0; value < SIGNS.length; value++) valueOfSign[SIGNS.charCodeAt(value)] = value;
 
 function sharedWords(a: readonly string[], b: readonly string[]): number {
   let n = 0;
@@ -76,31 +70,43 @@ export function packNames(table: StandardNameTable): PackedNames {
   };
 }
 
+const COLON = 58;
+const EQUALS = 61;
+
+/** Reads sign by sign: at the start of a program, this is a good part of the time of a short run. */
 export function unpackNames(packed: PackedNames): StandardNameTable {
   const words = packed.words.split("|");
   const units = packed.units.split("|");
-  let before: string[] = [];
-  const rows = packed.names.split("\n").map((line) => {
-    const [, shared = "0", codes = "", unit, targets = ""] = /^(.)([^:=]*)(?::(\w+))?((?:=\w+)*)$/.exec(
-      line,
-    )!;
-    before = [...before.slice(0, Number.parseInt(shared, 36)), ...decodeWords(codes, words)];
-    const places = targets
-      .split("=")
-      .slice(1)
-      .map((place) => Number.parseInt(place, 36));
-    return {
-      name: before.join("_"),
-      units: unit === undefined ? null : units[Number.parseInt(unit, 36)]!,
-      places,
-    };
-  });
-  const names = new Map<string, StandardName>();
-  for (const { name, units, places } of rows) {
-    const [target, ...others] = places.map((place) => rows[place]!);
-    names.set(name, {
+  const rows: { name: string; units: string | null; targets: number[] }[] = [];
+  let name = "";
+  /** Where each word of the name ends. */
+  const ends: number[] = [];
+  for (const line of packed.names.split("\n")) {
+    const shared = Number.parseInt(line[0]!, 36);
+    name = shared === 0 ? "" : name.slice(0, ends[shared - 1]);
+    ends.length = shared;
+    let i = 1;
+    for (; i < line.length; i++) {
+      const code = line.charCodeAt(i);
+      if (code === COLON || code === EQUALS) break;
+      let index = valueOfSign[code]!;
+      if (index >= SHORT) index = SHORT + (index - SHORT) * SIGNS.length + valueOfSign[line.charCodeAt(++i)]!;
+      name = ends.length === 0 ? words[index]! : `${name}_${words[index]!}`;
+      ends.push(name.length);
+    }
+    const [unit = "", ...targets] = line.slice(i).split("=");
+    rows.push({
       name,
-      canonicalUnits: (target ? target.units : units) || null,
+      units: unit === "" ? null : units[Number.parseInt(unit.slice(1), 36)]!,
+      targets: targets.map((place) => Number.parseInt(place, 36)),
+    });
+  }
+  const names = new Map<string, StandardName>();
+  for (const row of rows) {
+    const [target, ...others] = row.targets.map((place) => rows[place]!);
+    names.set(row.name, {
+      name: row.name,
+      canonicalUnits: (target ? target.units : row.units) || null,
       aliasOf: target?.name ?? null,
       alsoAliasOf: others.map((other) => other.name),
     });

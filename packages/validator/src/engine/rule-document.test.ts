@@ -2,7 +2,7 @@ import { ctdRules } from "@wherry/contracts";
 import { parseCdl } from "@wherry/netcdf";
 import { describe, expect, test } from "vitest";
 import { checkDataset } from "./check-dataset.ts";
-import { rulesOfDocument } from "./rule-document.ts";
+import { rulesOfDocument } from "./read-rule-document.ts";
 import { tryExamples } from "./rule-tester.ts";
 
 const rule = {
@@ -29,10 +29,11 @@ const document = {
   rules: [rule],
 };
 
-test("the documents that ship are valid", () => expect(rulesOfDocument(ctdRules, "ctd.json").ok).toBe(true));
+test("the documents that ship are valid", async () =>
+  expect((await rulesOfDocument(ctdRules, "ctd.json")).ok).toBe(true));
 
 test("a document of one's own is read, keeps to its examples and is run beside the others", async () => {
-  const read = rulesOfDocument(document, "own.json");
+  const read = await rulesOfDocument(document, "own.json");
   if (!read.ok) throw new Error("the document is refused");
   for (const each of read.value) expect(await tryExamples(each)).toEqual([]);
   const dataset = parseCdl(rule.failing[0] ?? "");
@@ -66,8 +67,8 @@ describe("a document that is wrong is refused with the place", () => {
     ],
     ["an id given twice", { ...document, rules: [rule, rule] }, "rules/twice", "title-short"],
     ["no object", [], "rules/form", "the document"],
-  ])("%s", (_, wrong, code, words) => {
-    const read = rulesOfDocument(wrong, "own.json");
+  ])("%s", async (_, wrong, code, words) => {
+    const read = await rulesOfDocument(wrong, "own.json");
     expect(read.ok).toBe(false);
     if (read.ok) return;
     expect(read.problems[0].code).toBe(code);

@@ -1,23 +1,17 @@
-import {
-  ctdRules,
-  type DocumentRule,
-  type RuleDocument,
-  ruleDocumentSchema,
-  usTemplateRules,
-} from "@wherry/contracts";
-import { failOr, type Problem, type Result } from "@wherry/core";
-import { Ajv2020, type AnySchema, type ValidateFunction } from "ajv/dist/2020.js";
+import { ctdRules, type DocumentRule, type RuleDocument, usTemplateRules } from "@wherry/contracts";
 import type { DatasetView } from "./dataset-view.ts";
 import { plainHeader, plainVariable } from "./header-projection.ts";
 import { defineRule, type Rule } from "./rule.ts";
+import { shippedSchemas } from "./shipped-schemas.generated.ts";
 
-/** Schemas of authors may be loose; what JSON Schema allows is allowed. */
-const compiler = () => new Ajv2020({ strict: false, allErrors: true, logger: false, validateFormats: false });
+export type Fits = (value: unknown) => boolean;
 
-type Fits = (value: unknown) => boolean;
-
-const compileIfGiven = (schema: object | undefined): Fits =>
-  schema === undefined ? () => true : (compiler().compile(schema as AnySchema) as ValidateFunction);
+/** The schemas of a rule and of its document, ready for use. */
+export interface RuleSchemas {
+  readonly file: Fits;
+  readonly when: Fits;
+  readonly must: Fits;
+}
 
 type Failing = NonNullable<DocumentRule["failing"]>[number];
 
@@ -31,17 +25,8 @@ const failingExample = ({ attribute }: DocumentRule, example: Failing) => {
   };
 };
 
-function ruleOf(document: RuleDocument, rule: DocumentRule): Rule {
-  // compiled when first needed: most files are judged by few documents
-  let ready: { file: Fits; when: Fits; must: Fits } | undefined;
-  const compiled = () => {
-    ready ??= {
-      file: compileIfGiven(document.when),
-      when: compileIfGiven(rule.when),
-      must: compileIfGiven(rule.must),
-    };
-    return ready;
-  };
+/** A rule of a document as the engine runs it. */
+export function ruleOf(document: RuleDocument, rule: DocumentRule, { file, when, must }: RuleSchemas): Rule {
   const { level, basis, title, why, remedy, attribute } = rule;
   const at = attribute === undefined ? {} : { attribute };
   return defineRule({
@@ -59,7 +44,6 @@ function ruleOf(document: RuleDocument, rule: DocumentRule): Rule {
     passing: rule.passing ?? [],
     failing: (rule.failing ?? []).map((example) => failingExample(rule, example)),
     check(dataset: DatasetView, report) {
-      const { file, when, must } = compiled();
       const header = plainHeader(dataset);
       if (!file(header)) return;
       if (rule.each === "file") {
@@ -76,65 +60,38 @@ function ruleOf(document: RuleDocument, rule: DocumentRule): Rule {
   });
 }
 
-/**
- * The rules of a document, parsed from its JSON.
- *
- * @param file  name of the document, for the problems
- * @returns     the rules; or what is wrong with the document: rules/form for a part that the schema of rule documents
- *              refuses, rules/schema for a JSON Schema that cannot be compiled, rules/twice for an id given twice
- */
-export function rulesOfDocument(document: unknown, file: string): Result<readonly Rule[]> {
-  const isDocument = new Ajv2020({ allErrors: true, allowUnionTypes: true }).compile<RuleDocument>(
-    ruleDocumentSchema,
-  );
-  if (!isDocument(document)) {
-    const problems = (isDocument.errors ?? []).map(
-      ({ instancePath, message, params }): Problem => ({
-        code: "rules/form",
-        message: `${instancePath === "" ? "the document" : instancePath} ${message ?? "is not as it should be"}${
-          "additionalProperty" in params ? `: ${String(params.additionalProperty)}` : ""
-        }`,
-        where: { file },
-        remedy: "Compare the document with the schema of rule documents.",
-      }),
-    );
-    return failOr(problems, () => []);
-  }
-  const problems: Problem[] = [];
-  const seen = new Set<string>();
-  const schemas: [string, object | undefined][] = [
-    ["the document", document.when],
-    ...document.rules.flatMap(({ id, when, must }): [string, object | undefined][] => [
-      [`rule ${id}`, when],
-      [`rule ${id}`, must],
-    ]),
-  ];
-  for (const [place, schema] of schemas) {
-    try {
-      compileIfGiven(schema);
-    } catch (error) {
-      problems.push({
-        code: "rules/schema",
-        message: `${place} has a schema that cannot be used: ${error instanceof Error ? error.message : "unknown reason"}`,
-        where: { file },
-        remedy: "Correct the JSON Schema (2020-12).",
-      });
-    }
-  }
-  for (const { id } of document.rules) {
-    if (seen.has(id))
-      problems.push({
-        code: "rules/twice",
-        message: `rule ${id} is given twice`,
-        where: { file },
-        remedy: "Rename one.",
-      });
-    seen.add(id);
-  }
-  return failOr(problems, () => document.rules.map((rule) => ruleOf(document, rule)));
-}
+const documents: readonly RuleDocument[] = [ctdRules, usTemplateRules] as unknown as RuleDocument[];
 
-/** Rules of the documents that ship. Their schemas are compiled when they are first used. */
-export const shippedDocumentRules: readonly Rule[] = (
-  [ctdRules, usTemplateRules] as unknown as RuleDocument[]
-).flatMap((document) => document.rules.map((rule) => ruleOf(document, rule)));
+/** The schemas of the documents that ship, by a key: "ctd", "ctd/licence/must". */
+export const schemasOfDocuments: ReadonlyMap<string, object> = new Map(
+  documents.flatMap(({ id, when, rules }) =>
+    [
+      [id, when] as const,
+      ...rules.flatMap((rule) => [
+        [`${id}/${rule.id}/when`, rule.when] as const,
+        [`${id}/${rule.id}/must`, rule.must] as const,
+      ]),
+    ].flatMap(([key, schema]): [string, object][] => (schema === undefined ? [] : [[key, schema]])),
+  ),
+);
+
+/** Schemas that ship are compiled beforehand, by tools/generate.ts: that takes longer than most checks. */
+const shipped = (key: string): Fits =>
+  schemasOfDocuments.has(key)
+    ? (value) => {
+        const fits = shippedSchemas[key];
+        if (fits === undefined) throw new TypeError(`schema ${key} is not compiled: run tools/generate.ts`);
+        return fits(value);
+      }
+    : () => true;
+
+/** Rules of the documents that ship. */
+export const shippedDocumentRules: readonly Rule[] = documents.flatMap((document) =>
+  document.rules.map((rule) =>
+    ruleOf(document, rule, {
+      file: shipped(document.id),
+      when: shipped(`${document.id}/${rule.id}/when`),
+      must: shipped(`${document.id}/${rule.id}/must`),
+    }),
+  ),
+);

@@ -1,6 +1,5 @@
 import { type WaiversDocument, waiversSchema } from "@wherry/contracts";
 import { fail, failOr, type Problem, type Result } from "@wherry/core";
-import { Ajv2020 } from "ajv/dist/2020.js";
 import type { CheckedFile } from "./check-file.ts";
 import { countLevels, type Finding } from "./finding.ts";
 
@@ -17,7 +16,8 @@ export interface WaivedFinding {
  *
  * @returns  the waivers; or waivers/form for each part that the schema refuses
  */
-export function waiversOf(document: unknown, file: string): Result<readonly Waiver[]> {
+export async function waiversOf(document: unknown, file: string): Promise<Result<readonly Waiver[]>> {
+  const { Ajv2020 } = await import("./json-schema.ts");
   const isDocument = new Ajv2020({ allErrors: true }).compile<WaiversDocument>(waiversSchema);
   if (isDocument(document)) return failOr([], () => document.waivers);
   const [first, ...others] = (isDocument.errors ?? []).map(

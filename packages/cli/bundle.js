@@ -14,8 +14,8 @@ rmSync("dist/chunks", { recursive: true, force: true });
 await build({
   entryPoints: {
     wherry: "src/bin.ts",
-    worker: "../survey/src/worker.ts",
-    // The pool looks for the frame of its threads beside its own code.
+    "chunks/thread": "../survey/src/thread.ts",
+    // The pool looks for the frame of its threads beside its own code, as the program does for what they run.
     "chunks/worker": join(dirname(inSurvey.resolve("piscina")), "worker.js"),
   },
   outdir: "dist",

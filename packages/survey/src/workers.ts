@@ -16,7 +16,7 @@ const alone: Workers = { jobs: 1, ...tasks, close: async () => {} };
 export async function startWorkers(jobs: number): Promise<Workers> {
   if (jobs <= 1) return alone;
   const { Piscina } = await import("piscina");
-  const filename = new URL("./worker.js", import.meta.url).href;
+  const filename = new URL("./thread.js", import.meta.url).href;
   // a thread takes longer to start than a cast to do, so all are kept until the end
   const pool = new Piscina({ filename, minThreads: jobs, maxThreads: jobs });
   const run = (task: Task) => pool.run(task);

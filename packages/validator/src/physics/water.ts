@@ -80,7 +80,10 @@ export async function waterOn(dataset: DatasetView, target: VariableView): Promi
 }
 
 /** Absolute Salinity and Conservative Temperature; by the atlas where a position is given, else Reference Salinity. */
-export function teos({ SP, t, p }: Water, position: { lon: Float64Array; lat: Float64Array } | null) {
+export function teos(
+  { SP, t, p }: Pick<Water, "SP" | "t" | "p">,
+  position: { lon: Float64Array; lat: Float64Array } | null,
+) {
   const SA = new Float64Array(SP.length);
   const CT = new Float64Array(SP.length);
   if (position === null) referenceSalinityColumn(SP, SA);

@@ -43,6 +43,7 @@ export const cellMethodsComplete = defineRule({
     const lacking = new Map<string, string[]>();
     for (const variable of dataset.all) {
       if (variable.role !== "data" || variable.isText || !dataset.isSampled(variable)) continue;
+      if (dataset.ancillary.has(variable)) continue;
       const entries = parseCellMethods(variable.text("cell_methods") ?? "");
       if (!Array.isArray(entries)) continue;
       const names = entries.flatMap((entry) => entry.names);

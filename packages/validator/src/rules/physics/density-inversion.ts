@@ -1,13 +1,17 @@
-import { potentialDensity } from "@wherry/core";
+import { densityColumn } from "@wherry/core";
 import { featureRuns } from "../../engine/feature-runs.ts";
 import { defineRule } from "../../engine/rule.ts";
 import { onto } from "../../physics/onto.ts";
 import { only } from "../../physics/quantity.ts";
+import { teos } from "../../physics/water.ts";
 import { PHYSICS, rounded } from "./house.ts";
 
 /** kg m-3. The smaller is the tolerance of automatic tests; the larger no overturn of water keeps up. */
 const TOLD = 0.03;
 const LARGE = 1;
+
+/** Places that a finding can show. */
+const PLACES = 3;
 
 const example = (salinity: string) => `:featureType = "profile" ; dimensions: n = 4 ; variables:
   float s(n) ; s:standard_name = "sea_water_practical_salinity" ; s:units = "1" ; s:coordinates = "p" ;
@@ -40,30 +44,35 @@ export const densityInversion = defineRule({
     const salinity = await only(dataset, "salinity");
     const temperature = await only(dataset, "temperature");
     const pressure = await only(dataset, "pressure");
-    if (!salinity || !temperature || !pressure || salinity.values.length > 500_000) return;
+    if (!salinity || !temperature || !pressure) return;
     const { variable, values: SP } = salinity;
     const t = await onto(dataset, temperature, variable);
     const p = await onto(dataset, pressure, variable);
     if (t === null || p === null) return;
+    const { SA, CT } = teos({ SP, t, p }, null);
+    // at the surface: what matters is what the water would do when it is moved there
+    const surface = new Float64Array(SP.length);
+    const potential = new Float64Array(SP.length);
+    densityColumn(SA, CT, surface, potential);
     const places: number[] = [];
+    let count = 0;
     let by = 0;
     for (const run of await featureRuns(dataset, variable)) {
-      const rows = run.filter((i) => !Number.isNaN(SP[i]! + t[i]! + p[i]!));
+      const rows = run.filter((i) => !Number.isNaN(potential[i]!));
       // raw rows in the order of time go up and down: levels are only those that always go on
       if (!rows.every((row, k) => k === 0 || p[row]! > p[rows[k - 1]!]!)) continue;
-      let above = Number.NaN;
-      for (const row of rows) {
-        const here = potentialDensity(t[row]!, SP[row]!, p[row]!);
-        if (above - here > TOLD) {
-          places.push(row);
-          by = Math.max(by, above - here);
-        }
-        above = here;
+      for (let k = 1; k < rows.length; k += 1) {
+        const falls = potential[rows[k - 1]!]! - potential[rows[k]!]!;
+        if (falls <= TOLD) continue;
+        count += 1;
+        if (places.length < PLACES) places.push(rows[k]!);
+        by = Math.max(by, falls);
       }
     }
-    if (places.length > 0)
+    if (count > 0)
       report({ variable: variable.name }, "inverted", {
         places,
+        count,
         fill: { by: rounded(by) },
         level: by > LARGE ? "warning" : "advice",
       });

@@ -61,12 +61,20 @@ export const density = recomputedRule({
         ...(named && present ? [] : [eos80]),
       ],
       inputs: water.inputs,
+      recompute: (input, change) => {
+        const of = (kind: string, values: Float64Array) =>
+          kind === input.kind ? values.map(change) : values;
+        const out = new Float64Array(SP.length);
+        densityEos80Column(of("salinity", SP), of("temperature", t), of("pressure", p), out);
+        return out;
+      },
       named,
     };
   },
   passing: [example("1062.538, 1062.538, 1062.538"), example("1062.538, 1062.538, 1062.538", "computed")],
   failing: [
     { cdl: example("1062.538, 1063.538, 1062.538"), where: { variable: "d" }, message: "differs" },
+    { cdl: example("1.062538, 1.062538, 1.062538"), where: { variable: "d" }, message: "unit" },
     {
       // the density at the surface, in place of the one at this pressure
       cdl: example("1023.343, 1023.343, 1023.343", "computed"),

@@ -1,6 +1,7 @@
 import type { Rule } from "../../engine/rule.ts";
 import { density } from "./density.ts";
 import { densityInversion } from "./density-inversion.ts";
+import { depthByDensity } from "./depth-by-density.ts";
 import { positions } from "./positions.ts";
 import { pressureDepth } from "./pressure-depth.ts";
 import { range } from "./range.ts";
@@ -13,6 +14,7 @@ import { travel } from "./travel.ts";
 export const physicsRules: readonly Rule[] = [
   density,
   densityInversion,
+  depthByDensity,
   positions,
   pressureDepth,
   range,

@@ -26,11 +26,12 @@ const MOST = 1.03;
 /** How many of each unit make a decibar, with the words for it. */
 const SLIPS = [
   [10, "kPa"],
-  [0.1, "bar"],
-  [0.01, "MPa"],
+  [0.1, "bar, or those of the depth like decimetres"],
+  [0.01, "MPa, or those of the depth like centimetres"],
+  [0.001, "thousands of decibars, or those of the depth like millimetres"],
   [1.450377, "psi"],
   [100, "hPa or cbar"],
-  [1000, "thousandths of a decibar"],
+  [1000, "thousandths of a decibar, or those of the depth like kilometres"],
   [10_000, "Pa"],
 ] as const;
 const FOOT = 0.3048;
@@ -88,6 +89,8 @@ async function pairs(dataset: DatasetView): Promise<Pair[]> {
 function disproportion({ p, z, margin }: Pair): { rows: number[]; of: number; factor: number } {
   const rows: number[] = [];
   let of = 0;
+  // near the surface a small offset changes the proportion; whichever is in another unit, one is a metre or more
+  const isBelow = (i: number) => Math.max(Math.abs(z[i]!), Math.abs(p[i]!)) >= 1;
   for (let i = 0; i < p.length; i += 1) {
     const [pressure, depth] = [p[i]!, z[i]!];
     if (Number.isNaN(pressure + depth)) continue;
@@ -96,9 +99,9 @@ function disproportion({ p, z, margin }: Pair): { rows: number[]; of: number; fa
     // the surface that depth is reckoned from may lie some decimetres off where the pressure is zero
     const slack = margin[i]! + 0.5;
     if (depth < low - slack || depth > high + slack) rows.push(i);
-    if (Math.abs(depth) >= 1) of += 1;
+    if (isBelow(i)) of += 1;
   }
-  const deep = rows.length * 2 > of ? rows.filter((i) => Math.abs(z[i]!) >= 1) : [];
+  const deep = rows.length * 2 > of ? rows.filter(isBelow) : [];
   return { rows, of, factor: median(deep.map((i) => p[i]! / z[i]!)) };
 }
 

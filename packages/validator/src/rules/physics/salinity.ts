@@ -16,9 +16,6 @@ const example = (salinity: string, more = "") => `dimensions: n = 3 ; variables:
 const LOW = 2.2;
 const LOW_MARGIN = 0.05;
 
-/** Slips between S m-1, mS cm-1, uS cm-1 and their like. */
-const FACTORS = [10, 0.1, 100, 0.01, 1000, 0.001, 10_000, 0.0001];
-
 export const salinity = recomputedRule({
   id: "physics/salinity",
   kind: "salinity",
@@ -43,25 +40,14 @@ export const salinity = recomputedRule({
     const t = await onto(dataset, temperature, target.variable);
     const p = await onto(dataset, pressure, target.variable);
     if (C === null || t === null || p === null) return null;
-    const whenRead = (change: (C: number) => number, warm: (t: number) => number) => () => {
-      const out = new Float64Array(C.length);
-      practicalSalinityColumn(C.map(change), t.map(warm), p, out);
-      return out;
-    };
-    const same = (value: number) => value;
     return {
-      slips: [
-        ...FACTORS.map((by) => ({
-          name: `values ${by < 1 ? `${Math.round(1 / by)} times too small` : `${by} times too large`} for their unit`,
-          input: conductivity.variable.name,
-          column: whenRead((value) => value / by, same),
-        })),
-        {
-          name: "degrees Fahrenheit",
-          input: temperature.variable.name,
-          column: whenRead(same, (value) => (value - 32) / 1.8),
-        },
-      ],
+      recompute: (input, change) => {
+        const of = (kind: string, values: Float64Array) =>
+          kind === input.kind ? values.map(change) : values;
+        const out = new Float64Array(C.length);
+        practicalSalinityColumn(of("conductivity", C), of("temperature", t), of("pressure", p), out);
+        return out;
+      },
       candidates: temperatureReadings(temperature, t).map((reading, index) => ({
         name: index === 0 ? "PSS-78" : "PSS-78 with temperatures on IPTS-68",
         column: () => {
@@ -87,6 +73,11 @@ export const salinity = recomputedRule({
     {
       cdl: example("35, 35, 35").replace("4.2914, 4.2914, 4.2914", "42.914, 42.914, 42.914"),
       where: { variable: "c" },
+      message: "unit",
+    },
+    {
+      cdl: example("0.035, 0.035, 0.035"),
+      where: { variable: "s" },
       message: "unit",
     },
     { cdl: example("35, 35.2, 35"), where: { variable: "s" }, message: "differs" },

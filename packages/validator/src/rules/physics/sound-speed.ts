@@ -52,12 +52,25 @@ export const soundSpeed = recomputedRule({
     return {
       candidates: named.length === 0 ? all : all.filter(({ name }) => named.includes(name)),
       inputs: water.inputs,
+      recompute: (input, change) => {
+        const of = (kind: string, values: Float64Array) =>
+          kind === input.kind ? values.map(change) : values;
+        const out = new Float64Array(SP.length);
+        soundSpeedChenMilleroColumn(of("salinity", SP), of("temperature", t), of("pressure", p), out);
+        return out;
+      },
       named: named.length === 1,
     };
   },
   passing: [example("1731.995, 1731.995, 1731.995"), example("1700, 1700, 1700", "Mackenzie (1981)")],
   failing: [
     { cdl: example("1731.995, 1733.5, 1731.995"), where: { variable: "v" }, message: "differs" },
+    // 104 degrees Fahrenheit are 40 degrees Celsius
+    {
+      cdl: example("1731.995, 1731.995, 1731.995").replace("t = 40, 40, 40", "t = 104, 104, 104"),
+      where: { variable: "t" },
+      message: "unit",
+    },
     { cdl: example("1700, 1700, 1700", "computed"), where: { variable: "v" }, message: "column" },
   ],
 });

@@ -1,4 +1,12 @@
-import { type Column, type Evidence, flagSchemeOf, flagSchemes, type Problem } from "@wherry/core";
+import {
+  type Cast,
+  type Column,
+  type Evidence,
+  flagSchemeOf,
+  flagSchemes,
+  median,
+  type Problem,
+} from "@wherry/core";
 import type { ColumnContext, Note, Settled } from "./column-context.ts";
 import type { ColumnMeaning } from "./column-meaning.ts";
 import { conductivityKind } from "./conductivity-kind.ts";
@@ -7,15 +15,17 @@ import { evidence } from "./file-facts.ts";
 import { otherColumn, quantityColumn } from "./house-column.ts";
 import { oneOf } from "./inquiry.ts";
 import { suspectMarkers } from "./missing-markers.ts";
-import { extentOf, medianOf, type NumberColumn, withoutMarkers } from "./number-column.ts";
+import { extentOf, type NumberColumn, withoutMarkers } from "./number-column.ts";
 import { pressureKind } from "./pressure-kind.ts";
 import type { RawCast, RawColumn } from "./raw-cast.ts";
 import { salinityScale, temperatureScale } from "./scales.ts";
 import { readQuantity, settleColumn } from "./settle-column.ts";
+import type { TableRows } from "./table-rows.ts";
 
 export interface BuiltColumns {
   readonly columns: ReadonlyMap<string, Column>;
   readonly texts: ReadonlyMap<string, readonly string[]>;
+  readonly timeColumns: NonNullable<Cast["timeColumns"]>;
   readonly evidence: readonly Evidence[];
   readonly findings: readonly Problem[];
   readonly markers: readonly string[];
@@ -27,6 +37,7 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
   const found: Evidence[] = [];
   const findings: Problem[] = [];
   const texts = new Map<string, readonly string[]>();
+  const timeColumns = new Map<string, { first: string; last: string }>();
   const markers = new Set<string>();
   const settled: Settled[] = [];
   const others: { column: RawColumn; numbers: NumberColumn }[] = [];
@@ -41,7 +52,9 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
     const { meaning, head } = column;
     const timeRole = context.timeColumns.get(head.header);
     if (timeRole) {
-      texts.set(head.header, cells(column));
+      if (context.rowsTimed && (column.numbers?.count ?? cast.rows.length) === cast.rows.length)
+        timeColumns.set(head.header, endsOf(cast.rows, column.index));
+      else texts.set(head.header, cells(column));
       const fact = timeRole === "absolute" ? "timeColumn" : "elapsedColumn";
       found.push(
         evidence(
@@ -102,12 +115,18 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
   built.sort((a, b) => a.index - b.index);
   for (const { column } of built) add(column);
   attachFlags(flagColumns, columns, texts, cast, context);
-  return { columns, texts, evidence: found, findings, markers: [...markers] };
+  return { columns, texts, timeColumns, evidence: found, findings, markers: [...markers] };
 }
+
+/** First and last cell of a column. */
+const endsOf = (rows: TableRows, index: number) => ({
+  first: rows.cell(0, index),
+  last: rows.cell(rows.length - 1, index),
+});
 
 /** Depths that are negative numbers may be heights; what they are is asked. */
 function downward(each: Settled, { facts, id }: ColumnContext, note: Note): Settled {
-  if (!(medianOf(each.numbers.values) < 0) || extentOf(each.numbers.values).max > 1) return each;
+  if (!(median(each.numbers.values) < 0) || extentOf(each.numbers.values).max > 1) return each;
   const answer = facts.inquiry.settle({
     topic: "depthSign",
     holds: [id],

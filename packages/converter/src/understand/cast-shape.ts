@@ -1,7 +1,7 @@
-import type { Cast, CastState, Column, Evidence } from "@wherry/core";
+import { type Cast, type CastState, type Column, type Evidence, median } from "@wherry/core";
 import { evidence, type FileFacts } from "./file-facts.ts";
 import type { HeaderLine } from "./header-lines.ts";
-import { extentOf, medianOf } from "./number-column.ts";
+import { extentOf } from "./number-column.ts";
 import { lineAbout, sensorDepth } from "./other-facts.ts";
 
 export interface CastShape {
@@ -140,18 +140,23 @@ function staysAtOneDepth(
   values: Float64Array,
   elapsed: Float64Array | null,
 ): { readonly middle: number; readonly spread: number } | null {
-  const middle = medianOf(values);
-  const rows = values.filter((value) => !Number.isNaN(value));
-  if (rows.length < 20 || Number.isNaN(middle) || !elapsed) return null;
-  const duration = elapsed.findLast((value) => !Number.isNaN(value)) ?? 0;
-  if (duration < 120) return null;
+  const duration = elapsed?.findLast((value) => !Number.isNaN(value)) ?? 0;
+  if (!(duration >= 120)) return null;
+  const middle = median(values);
   const band = Math.max(0.5, 0.05 * middle);
   // a tide lifts a held sensor's depth slowly, over hours
   const slow = duration > 3 * 3600 ? 6 : 0;
-  const near = rows.filter((value) => Math.abs(value - middle) <= band + slow).length;
-  const { max } = extentOf(rows);
-  if (near < 0.8 * rows.length || max > middle * 1.25 + band + slow) return null;
-  const spread = medianOf(rows.map((value) => Math.abs(value - middle)));
+  const off = new Float64Array(values.length);
+  let rows = 0;
+  let near = 0;
+  for (let row = 0; row < values.length; row++) {
+    off[row] = Math.abs(values[row]! - middle);
+    if (Number.isNaN(off[row]!)) continue;
+    rows++;
+    if (off[row]! <= band + slow) near++;
+  }
+  if (rows < 20 || near < 0.8 * rows || extentOf(values).max > middle * 1.25 + band + slow) return null;
+  const spread = median(off);
   return { middle, spread };
 }
 
@@ -191,13 +196,18 @@ function stateOf(
 
 /** Strictly one way over ten rows or more: waves leave no raw cast without a step back. */
 function courseOf(values: Float64Array): "both" | "down" | "up" {
-  const rows = values.filter((value) => !Number.isNaN(value));
-  if (rows.length < 3) return "both";
+  let rows = 0;
   let down = true;
   let up = true;
-  for (let i = 1; i < rows.length; i++) {
-    if (rows[i]! <= rows[i - 1]!) down = false;
-    if (rows[i]! >= rows[i - 1]!) up = false;
+  let last = NaN;
+  for (let row = 0; row < values.length && (down || up); row++) {
+    const value = values[row]!;
+    if (Number.isNaN(value)) continue;
+    if (value <= last) down = false;
+    if (value >= last) up = false;
+    last = value;
+    rows++;
   }
+  if (rows < 3) return "both";
   return down ? "down" : up ? "up" : "both";
 }

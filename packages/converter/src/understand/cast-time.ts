@@ -88,7 +88,7 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
       const first = utc.find((value) => !Number.isNaN(value)) ?? NaN;
       time = first;
       endTime = utc.findLast((value) => !Number.isNaN(value)) ?? NaN;
-      elapsed = Float64Array.from(utc, (value) => value - first);
+      elapsed = utc.map((value) => value - first);
       found.push(
         evidence(
           "time",
@@ -101,12 +101,12 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
     } else {
       const { local } = relativeTimes(cast, facts) ?? rows.times;
       const first = local.find((value) => !Number.isNaN(value)) ?? NaN;
-      if (!Number.isNaN(first)) elapsed = Float64Array.from(local, (value) => value - first);
+      if (!Number.isNaN(first)) elapsed = local.map((value) => value - first);
     }
   } else if (rows?.kind === "elapsed") {
     const { seconds } = rows;
     const first = seconds.find((value) => !Number.isNaN(value)) ?? NaN;
-    elapsed = Float64Array.from(seconds, (value) => value - first);
+    elapsed = seconds.map((value) => value - first);
     if (rows.since) {
       const zone = rows.since.zone;
       const day = oneDay(rows.since.dates, facts.orders);
@@ -204,7 +204,7 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
     if (!zone) return null;
     found.push(zone.evidence);
     clockZone = zone.minutes;
-    return Float64Array.from(times.local, (value) => value + midnight - zone.minutes * 60);
+    return times.local.map((value) => value + midnight - zone.minutes * 60);
   }
 
   function zoneOfRows(

@@ -1,3 +1,4 @@
+import { remember } from "./remember.ts";
 import { monthOfWord } from "./vocabulary/months.ts";
 import { toInteger, type ZoneReading, zoneAfter } from "./zone.ts";
 
@@ -55,7 +56,7 @@ const TIME_ALONE = new RegExp(
 );
 
 /** All dates, with the time of day and zone that follow them, and times of day that stand alone. */
-export function findMoments(text: string): readonly Moment[] {
+export const findMoments = remember((text): readonly Moment[] => {
   const moments: Moment[] = [];
   for (const match of text.matchAll(DATE)) {
     const groups = match.groups ?? {};
@@ -105,7 +106,7 @@ export function findMoments(text: string): readonly Moment[] {
     });
   }
   return moments.sort((a, b) => a.start - b.start);
-}
+});
 
 /** "51-12-20 N" is an angle, although it could be a date. */
 const isAngle = (text: string, end: number) => /^\s?[NSEWO](?![A-Za-z])/.test(text.slice(end, end + 3));

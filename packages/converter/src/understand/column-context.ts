@@ -20,6 +20,8 @@ export interface ColumnContext {
   /** Epoch seconds of the cast, NaN if not known. */
   readonly time: number;
   readonly timeColumns: ReadonlyMap<string, "absolute" | "elapsed">;
+  /** Every row got its time. */
+  readonly rowsTimed: boolean;
 }
 
 /** Notes how something about a column is known: what it holds, or another fact about it. */

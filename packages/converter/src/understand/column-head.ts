@@ -1,3 +1,4 @@
+import { remember } from "./remember.ts";
 import { roleOfName } from "./vocabulary/quantity-words.ts";
 import { readUnit, type UnitSpelling } from "./vocabulary/unit-spellings.ts";
 import { readZone, type ZoneReading, zoneAmong } from "./zone.ts";
@@ -20,7 +21,7 @@ export interface ColumnHead {
  * name ("TempF"); or the whole head is a unit. `below` is the cell of a line of units.
  */
 export function readHead(header: string, below: string | null): ColumnHead {
-  const head = takeApart(header.trim());
+  const head = bareHead(header.trim());
   if (below === null || below.trim() === "") return head;
   const unit = readUnit(below);
   const zone = zoneIn(below) ?? head.zone;
@@ -32,6 +33,8 @@ export function readHead(header: string, below: string | null): ColumnHead {
     name: head.name || header.trim(),
   };
 }
+
+const bareHead = remember(takeApart);
 
 function takeApart(header: string): ColumnHead {
   const none = { header, name: header, unitText: null, unit: null, zone: null };

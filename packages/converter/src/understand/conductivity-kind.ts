@@ -1,7 +1,6 @@
-import { convertUnits, practicalSalinity } from "@wherry/core";
+import { convertUnits, median, practicalSalinity } from "@wherry/core";
 import type { ColumnContext, Note, Settled } from "./column-context.ts";
 import { oneOf } from "./inquiry.ts";
-import { medianOf } from "./number-column.ts";
 import type { RawCast } from "./raw-cast.ts";
 import type { QuantityId } from "./vocabulary/quantities.ts";
 
@@ -80,7 +79,7 @@ function kindBySalinity(conductivity: Settled, settled: readonly Settled[]): Kin
     referred.push(Math.abs(practicalSalinity(C * (1 + 0.0191 * (t - 25)), t, 0) - SP));
   }
   if (inSitu.length < 3) return null;
-  const [a, b] = [medianOf(Float64Array.from(inSitu)), medianOf(Float64Array.from(referred))];
+  const [a, b] = [median(Float64Array.from(inSitu)), median(Float64Array.from(referred))];
   if (a < 0.5 && b > 1 && b > 4 * a) return "conductivity";
   return b < 0.5 && a > 1 && a > 4 * b ? "specific_conductance" : null;
 }

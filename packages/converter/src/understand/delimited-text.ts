@@ -134,7 +134,13 @@ function buildCast(
 ): Cast {
   const lines = allLines(cast);
   const when = castTime(cast, id, facts);
-  const columns = buildColumns(cast, { id, facts, time: when.time, timeColumns: when.timeColumns });
+  const columns = buildColumns(cast, {
+    id,
+    facts,
+    time: when.time,
+    timeColumns: when.timeColumns,
+    rowsTimed: when.elapsed !== null && when.unreadRows.length === 0,
+  });
   findings.push(...columns.findings);
   for (const marker of columns.markers) markers.add(marker);
   const where = castPosition(cast, id, facts, when.zone);
@@ -174,6 +180,7 @@ function buildCast(
     notes: cast.notes,
     columns: columns.columns,
     texts: columns.texts,
+    timeColumns: columns.timeColumns,
     lines: cast.lines,
     source: { path: facts.path, sha256: facts.sha256 },
     evidence: [

@@ -26,16 +26,23 @@ const NAMES: Readonly<Record<Delimiter, string>> = {
 /** The delimiter that makes rows of numbers out of the most lines; null if no line is a row of numbers. */
 export function findLayout(bytes: TextBytes): RowLayout | null {
   const sample = sampleOf(bytes);
-  const shapes = new LineShapes<readonly number[]>();
-  const rows = CANDIDATES.map(() => new Map<number, number>());
+  const shapes = new LineShapes<{ readonly widths: readonly number[]; count: number }>();
+  const found: { readonly widths: readonly number[]; count: number }[] = [];
   for (const { from, to } of sample) {
-    const widths = shapes.of(bytes.piece(from, to), () => {
+    const piece = bytes.piece(from, to);
+    const shape = shapes.of(piece, 0, piece.length, () => {
       const line = bytes.decode(from, to).replaceAll("\f", "");
-      return CANDIDATES.map((delimiter) => widthOf(line, delimiter));
+      found.push({ widths: CANDIDATES.map((delimiter) => widthOf(line, delimiter)), count: 0 });
+      return found.at(-1)!;
     });
-    for (const [i, width] of widths.entries())
-      if (width > 0) rows[i]!.set(width, (rows[i]!.get(width) ?? 0) + 1);
+    shape.count++;
   }
+  const rows = CANDIDATES.map((_, i) => {
+    const counts = new Map<number, number>();
+    for (const { widths, count } of found)
+      if (widths[i]! > 0) counts.set(widths[i]!, (counts.get(widths[i]!) ?? 0) + count);
+    return counts;
+  });
   let best: { layout: RowLayout; score: number } | null = null;
   for (const [i, delimiter] of CANDIDATES.entries()) {
     for (const [width, count] of rows[i]!) {

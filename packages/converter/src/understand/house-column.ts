@@ -12,8 +12,11 @@ function convert(values: Float64Array, from: string, to: string): Float64Array<A
   return out;
 }
 
-const flagsOf = (values: Float64Array) =>
-  Uint8Array.from(values, (value) => (Number.isNaN(value) ? Flag.missing : Flag.notEvaluated));
+function flagsOf(values: Float64Array): Uint8Array {
+  const flags = new Uint8Array(values.length).fill(Flag.notEvaluated);
+  for (let row = 0; row < values.length; row++) if (Number.isNaN(values[row]!)) flags[row] = Flag.missing;
+  return flags;
+}
 
 function sourceOf({ head, index }: RawColumn, numbers: NumberColumn): Column["source"] {
   return {
@@ -35,7 +38,7 @@ export function quantityColumn(
   const quantity: Quantity = QUANTITIES[id];
   const dissolved = unit ? DISSOLVED[id]?.[unit.kind] : undefined;
   const units = dissolved?.units ?? quantity.houseUnits ?? (unit && unit.kind !== "none" ? unit.units : null);
-  let values = Float64Array.from(numbers.values);
+  let values = numbers.values.slice();
   if (unit && units && unit.kind !== "none" && unit.kind !== "turbidity") {
     // per mille and dimensionless salinities are numbers as they stand
     values =
@@ -66,7 +69,7 @@ export function otherColumn(column: RawColumn, numbers: NumberColumn): Column {
   const name = plainWords(head.name || head.header)
     .replaceAll(" ", "_")
     .replace(/^(?=\d|$)/, "column_");
-  const values = Float64Array.from(numbers.values);
+  const values = numbers.values.slice();
   return {
     name: RESERVED.has(name) ? `${name}_as_received` : name,
     standardName: null,

@@ -1,27 +1,33 @@
 const DIGIT = 48;
 
+interface Known<T> {
+  readonly shape: Uint8Array;
+  readonly found: T;
+}
+
 /**
  * Remembers what was found out about a line by its shape: lines that differ in their digits alone look the same to
  * whatever tells numbers, times and words apart.
  */
 export class LineShapes<T> {
-  readonly #known = new Map<number, { readonly shape: Uint8Array; readonly found: T }>();
+  readonly #known = new Map<number, Known<T>>();
 
-  of(line: Uint8Array, find: () => T): T {
-    let hash = line.length;
-    for (let i = 0; i < line.length; i++) hash = Math.imul(hash ^ plain(line[i]!), 16_777_619);
+  /** What is known of the line that is `bytes` from `from` to `to`. */
+  of(bytes: Uint8Array, from: number, to: number, find: () => T): T {
+    let hash = to - from;
+    for (let i = from; i < to; i++) hash = Math.imul(hash ^ plain(bytes[i]!), 16_777_619);
     const known = this.#known.get(hash);
-    if (known && sameShape(known.shape, line)) return known.found;
+    if (known && hasShape(bytes, from, to, known.shape)) return known.found;
     const found = find();
-    this.#known.set(hash, { shape: line.slice(), found });
+    this.#known.set(hash, { shape: bytes.slice(from, to).map(plain), found });
     return found;
   }
 }
 
-const plain = (byte: number) => (byte >= DIGIT && byte <= DIGIT + 9 ? DIGIT : byte);
+const plain = (byte: number): number => (byte >= DIGIT && byte <= DIGIT + 9 ? DIGIT : byte);
 
-function sameShape(a: Uint8Array, b: Uint8Array): boolean {
-  if (a.length !== b.length) return false;
-  for (let i = 0; i < a.length; i++) if (plain(a[i]!) !== plain(b[i]!)) return false;
+function hasShape(bytes: Uint8Array, from: number, to: number, shape: Uint8Array): boolean {
+  if (shape.length !== to - from) return false;
+  for (let i = 0; i < shape.length; i++) if (plain(bytes[from + i]!) !== shape[i]) return false;
   return true;
 }

@@ -95,11 +95,3 @@ export function extentOf(values: Float64Array): { readonly min: number; readonly
   }
   return { min, max };
 }
-
-/** Median of the values that are not missing; NaN if there is none. */
-export function medianOf(values: Float64Array): number {
-  const sorted = values.filter((value) => !Number.isNaN(value)).sort();
-  const half = sorted.length >> 1;
-  if (sorted.length === 0) return NaN;
-  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
-}

@@ -1,4 +1,5 @@
 import { parseDecimal } from "@wherry/core";
+import { remember } from "./remember.ts";
 
 export type Axis = "latitude" | "longitude";
 
@@ -51,7 +52,16 @@ const COORDINATE = new RegExp(
  * ddmm.mmm; hemisphere by sign, letter or word, before or behind. Degrees and minutes that only a blank, hyphen or
  * colon parts are believed with a hemisphere letter or where `axis` says that the text is a coordinate.
  */
-export function findCoordinates(text: string, axis: Axis | null = null): readonly Coordinate[] {
+export const findCoordinates = (text: string, axis: Axis | null = null): readonly Coordinate[] =>
+  FINDERS[axis ?? "either"](text);
+
+const FINDERS = {
+  either: remember((text) => coordinatesIn(text, null)),
+  latitude: remember((text) => coordinatesIn(text, "latitude")),
+  longitude: remember((text) => coordinatesIn(text, "longitude")),
+};
+
+function coordinatesIn(text: string, axis: Axis | null): readonly Coordinate[] {
   const found: Coordinate[] = [];
   for (const match of text.slice(0, 400).matchAll(COORDINATE)) {
     const coordinate = readMatch(match, axis);

@@ -61,7 +61,7 @@ export function readRowClock(
   }
   if (epoch?.numbers && epoch.meaning.kind === "epoch") {
     const scale = SECONDS[epoch.meaning.unit];
-    const local = Float64Array.from(epoch.numbers.values, (value) => value * scale);
+    const local = epoch.numbers.values.map((value) => value * scale);
     const read: RowTimes = { local, dated: true, offset: 0, unread: [], ambiguousZone: null };
     return { kind: "clock", times: read, headers: [epoch.head.header], headZone: null };
   }
@@ -101,9 +101,7 @@ function elapsedRows(cast: RawCast, id: string, column: RawColumn, facts: FileFa
     if (unit === null) return null;
   }
   const scale = SECONDS[unit];
-  const seconds = Float64Array.from(column.numbers.values, (value) =>
-    unit === "ms" ? value / 1000 : value * scale,
-  );
+  const seconds = column.numbers.values.map((value) => (unit === "ms" ? value / 1000 : value * scale));
   return { kind: "elapsed", seconds, since };
 }
 

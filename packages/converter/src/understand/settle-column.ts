@@ -1,8 +1,8 @@
-import { convertUnits } from "@wherry/core";
+import { convertUnits, median } from "@wherry/core";
 import type { ColumnContext, Note, Settled } from "./column-context.ts";
 import { readHead } from "./column-head.ts";
 import { type ColumnMeaning, meaningOf } from "./column-meaning.ts";
-import { extentOf, medianOf, type NumberColumn } from "./number-column.ts";
+import { extentOf, type NumberColumn } from "./number-column.ts";
 import type { RawColumn } from "./raw-cast.ts";
 import { QUANTITIES, type QuantityId } from "./vocabulary/quantities.ts";
 import { readUnit, type UnitSpelling } from "./vocabulary/unit-spellings.ts";
@@ -82,7 +82,7 @@ function askUnit(
   if (quantity === "salinity" || (kinds as readonly string[]).includes("none")) {
     if (unitText === null || quantity !== "salinity") return null;
   }
-  const middle = medianOf(numbers.values);
+  const middle = median(numbers.values);
   // only one unit gives numbers of this size for sea water
   const bySize: Partial<Record<QuantityId, [string, number, number]>> = {
     sound_speed: ["m/s", 1350, 1650],
@@ -157,7 +157,7 @@ function checkMagnitude(
   const limits = LIMITS[quantity];
   const house = QUANTITIES[quantity].houseUnits;
   if (!limits || house === null || unit.kind === "none" || unit.says === "per mille") return unit;
-  const middle = convertUnits(medianOf(numbers.values), unit.units, house);
+  const middle = convertUnits(median(numbers.values), unit.units, house);
   // seawater of less than 0.1 mS/cm is fresher than rain
   const tooSmall =
     quantity === "conductivity" &&

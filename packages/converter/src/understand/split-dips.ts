@@ -43,10 +43,24 @@ export function splitDips(cast: Cast, raw: RawCast, { inquiry, path }: FileFacts
       elapsed: cast.elapsed && part(cast.elapsed).map((time) => time - began),
       columns: new Map([...cast.columns].map(([name, each]) => [name, column(each)])),
       texts: new Map([...cast.texts].map(([name, texts]) => [name, texts.slice(firstRow, lastRow + 1)])),
+      ...(cast.timeColumns && { timeColumns: timeEnds(cast.timeColumns, raw, firstRow, lastRow) }),
       lines: part(cast.lines),
       evidence: [...cast.evidence, evidence("castSplitting", "implied", because, { file: path })],
     };
   });
+}
+
+function timeEnds(
+  columns: NonNullable<Cast["timeColumns"]>,
+  { columns: stood, rows }: RawCast,
+  firstRow: number,
+  lastRow: number,
+): NonNullable<Cast["timeColumns"]> {
+  const index = (header: string) => stood.find(({ head }) => head.header === header)!.index;
+  const at = (row: number, header: string) => rows.cell(row, index(header));
+  return new Map(
+    [...columns.keys()].map((header) => [header, { first: at(firstRow, header), last: at(lastRow, header) }]),
+  );
 }
 
 /** First and last printed value of some rows of a column. */

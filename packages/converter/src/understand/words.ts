@@ -1,9 +1,11 @@
+import { remember } from "./remember.ts";
+
 /** Two-letter codes of the languages whose words are known. */
 export type Language = "en" | "fr" | "de" | "es" | "pt" | "it" | "nl" | "da" | "no" | "sv" | "fi" | "is";
 
 /** Lower case without accents; anything but letters and digits becomes one blank. */
-export function plainWords(text: string): string {
-  return text
+export const plainWords = remember((text) =>
+  text
     .normalize("NFD")
     .replace(/[\u0300-\u036f]/g, "")
     .replace(/[ØøÐð]/g, (letter) => (letter === "Ø" || letter === "ø" ? "o" : "d"))
@@ -12,13 +14,13 @@ export function plainWords(text: string): string {
     .replace(/([a-z])([A-Z])/g, "$1 $2")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, " ")
-    .trim();
-}
+    .trim(),
+);
 
-export const wordsOf = (text: string): readonly string[] => {
+export const wordsOf = remember((text): readonly string[] => {
   const plain = plainWords(text);
   return plain === "" ? [] : plain.split(" ");
-};
+});
 
 /** The nearest of some names to a misspelt one, at most three; only those within a third of its length. */
 export function nearest(name: string, known: readonly string[]): readonly string[] {

@@ -149,6 +149,8 @@ export interface Cast {
   readonly columns: ReadonlyMap<string, Column>;
   /** Columns of text that pass through, by header. */
   readonly texts: ReadonlyMap<string, readonly string[]>;
+  /** Columns whose cells all became `time` and `elapsed`, by header: of their texts the ends are kept. */
+  readonly timeColumns?: ReadonlyMap<string, { readonly first: string; readonly last: string }>;
   /** Line of the source file of each row, from 1; in netCDF its place along the dimension of rows, from 1. */
   readonly lines: Uint32Array;
   readonly source: { readonly path: string; readonly sha256: string };

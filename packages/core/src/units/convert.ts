@@ -33,7 +33,23 @@ function linear(from: Unit, to: Unit): Conversion {
   return (value) => (value * up) / down + add;
 }
 
+/** Conversions between units given as text: there are few of them, and single values are converted often. */
+const known = new Map<string, Conversion | null>();
+const MOST_KNOWN = 1000;
+
 function conversion(from: Unit | string, to: Unit | string): Conversion | null {
+  if (typeof from !== "string" || typeof to !== "string") return findConversion(from, to);
+  const key = `${from}\0${to}`;
+  let found = known.get(key);
+  if (found === undefined) {
+    found = findConversion(from, to);
+    if (known.size >= MOST_KNOWN) known.clear();
+    known.set(key, found);
+  }
+  return found;
+}
+
+function findConversion(from: Unit | string, to: Unit | string): Conversion | null {
   const [a, b] = [asUnit(from), asUnit(to)];
   if (!a || !b || !a.dimensions.every((power, i) => power === b.dimensions[i])) return null;
   if ((a.since === null) !== (b.since === null)) return null;

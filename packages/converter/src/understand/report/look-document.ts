@@ -90,7 +90,9 @@ function lookFile(file: UnderstoodFile): LookFile {
 
 function lookCast(cast: Cast, decimal: UnderstoodFile["decimal"]): LookCast {
   const end = Number.isNaN(cast.endTime) && cast.timeRole === "end" ? cast.time : cast.endTime;
-  const texts = [...cast.texts].map(([header, cells]) => textColumn(cast, header, cells, decimal));
+  const texts = [...(cast.timeColumns ?? []), ...cast.texts].map(([header, cells]) =>
+    textColumn(cast, header, cells, decimal),
+  );
   const numbers = [...cast.columns.values()].map((column) => numberColumn(cast, column));
   return {
     id: cast.id,
@@ -153,10 +155,11 @@ function numberColumn(cast: Cast, column: Column): LookColumn {
 function textColumn(
   cast: Cast,
   header: string,
-  cells: readonly string[],
+  cells: readonly string[] | { readonly first: string; readonly last: string },
   decimal: UnderstoodFile["decimal"],
 ): LookColumn {
-  const filled = cells.filter((cell) => cell !== "");
+  const all = "first" in cells ? [cells.first, cells.last] : cells;
+  const filled = all.filter((cell) => cell !== "");
   const absolute = evidenceOf(cast, `timeColumn:${header}`);
   const elapsed = evidenceOf(cast, `elapsedColumn:${header}`);
   const asNumber = (cell: string | undefined) => {
@@ -173,7 +176,7 @@ function textColumn(
     last: null,
     sourceFirst: asNumber(filled[0]),
     sourceLast: asNumber(filled.at(-1)),
-    missing: cells.length - filled.length,
+    missing: all.length - filled.length,
     evidence: [...absolute, ...elapsed],
   };
 }

@@ -1,3 +1,4 @@
+import { remember } from "../remember.ts";
 import { type Language, plainWords } from "../words.ts";
 
 /** What the words of a header line can be about. */
@@ -272,7 +273,11 @@ for (const { topic, languages, words } of ENTRIES) {
 }
 
 /** Topics of a header line's words, with the phrase that says so. */
-export function headerTopics(tokens: readonly string[]): ReadonlyMap<HeaderTopic, string> {
+export const headerTopics = (tokens: readonly string[]): ReadonlyMap<HeaderTopic, string> =>
+  topicsOf(tokens.join(" "));
+
+const topicsOf = remember((text): ReadonlyMap<HeaderTopic, string> => {
+  const tokens = text.split(" ");
   const found = new Map<HeaderTopic, string>();
   for (let i = 0; i < tokens.length; i++) {
     if (!OPENING.has(tokens[i]!)) continue;
@@ -282,7 +287,7 @@ export function headerTopics(tokens: readonly string[]): ReadonlyMap<HeaderTopic
     }
   }
   return found;
-}
+});
 
 // words that only tell the language
 const LANGUAGE_WORDS: readonly (readonly [string, string])[] = [

@@ -1,3 +1,4 @@
+import { remember } from "../remember.ts";
 import { type Language, plainWords } from "../words.ts";
 import type { QuantityId } from "./quantities.ts";
 
@@ -301,7 +302,7 @@ for (const { role, language, words } of ENTRIES) {
 }
 
 /** What a name (without its unit) stands for; null if nothing known. One-letter names are not looked up here. */
-export function roleOfName(name: string): NamedRole | null {
+export const roleOfName = remember((name): NamedRole | null => {
   const plain = plainWords(name);
   if (plain === "" || plain.length > 60) return null;
   const whole = NAMES.get(plain);
@@ -316,7 +317,7 @@ export function roleOfName(name: string): NamedRole | null {
   const numbered =
     /^([a-z]+?)(\d)$/.exec(tokens.join(" "))?.[1] ?? (/^\d$/.test(last) ? tokens.slice(0, -1).join(" ") : "");
   return numbered === "" || numbered.length < 3 ? null : (NAMES.get(numbered) ?? null);
-}
+});
 
 /** Names of one letter: only believed when the unit says the same. */
 export const LETTER_ROLES: Readonly<Record<string, readonly QuantityId[]>> = {

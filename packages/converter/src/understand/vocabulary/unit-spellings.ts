@@ -1,3 +1,4 @@
+import { remember } from "../remember.ts";
 import type { UnitKind } from "./quantities.ts";
 
 /** A unit as exports spell it. */
@@ -119,7 +120,7 @@ function foldUnit(text: string): string {
 }
 
 /** The unit that a text spells, null if it spells none that is known. */
-export function readUnit(text: string): UnitSpelling | null {
+export const readUnit = remember((text): UnitSpelling | null => {
   const bare = text.trim().replace(/^[[({<]\s*(.*?)\s*[\])}>]$/, "$1");
   const folded = foldUnit(bare);
   if (folded === "" || folded.length > 40) return null;
@@ -127,4 +128,4 @@ export function readUnit(text: string): UnitSpelling | null {
   const lower = folded.toLowerCase();
   if (lower === "ms" || lower === "mpa" || lower === "pa" || lower === "k") return null;
   return TABLE.get(lower) ?? null;
-}
+});

@@ -4,9 +4,9 @@
     /usr/bin/python3 tools/crosscheck.py demo-output [--truth test-data/demo-truth]
 
 Every .nc file under the folder opens with ncdump and with xarray (warnings are failures); its units are known to
-udunits; salinity, density, sound speed and depth and their uncertainties are recomputed with the TEOS-10 library; layer means are made
-again from the rows; the CSV equals the netCDF file number by number; the structure is that of the reference CDL.
-Sound-speed profiles and exchange files are held against the layer means.
+udunits; salinity, density, sound speed and depth and their uncertainties are recomputed with the TEOS-10 library; layer
+means and means of bursts are made again from the rows; the CSV equals the netCDF file number by number; the structure is
+that of the reference CDL. Sound-speed profiles and exchange files are held against the layer means.
 With --truth, what processing found is compared with what the demo's script simulated.
 Ends with "crosscheck: N passed, M failed" and status 1 on any failure or if there is nothing to check.
 
@@ -19,6 +19,7 @@ import sys
 
 sys.path.insert(0, str(pathlib.Path(__file__).resolve().parent))
 from cross_checks import Tally  # noqa: E402
+from cross_checks.bursts import bursts  # noqa: E402
 from cross_checks.layers import layers  # noqa: E402
 from cross_checks.opening import opens, units_are_known  # noqa: E402
 from cross_checks.recomputing import recompute  # noqa: E402
@@ -56,11 +57,14 @@ def main(arguments):
             attempt(tally, path, sound_speed, path, path.with_name(path.name.replace("_soundspeed.nc", "_binned.nc")))
             print(f"{path}: {tally.passed - before} checks passed")
             continue
-        attempt(tally, path, structure, path)
+        if not path.stem.endswith("_bursts"):
+            attempt(tally, path, structure, path)
         attempt(tally, path, uncertainties, path)
         if path.stem.endswith("_binned"):
             full = path.with_name(path.name.replace("_binned.nc", "_full.nc"))
             attempt(tally, path, layers, path, full)
+        elif path.stem.endswith("_bursts"):
+            attempt(tally, path, bursts, path, path.with_name(path.name.replace("_bursts.nc", ".nc")))
         else:
             attempt(tally, path, recompute, path)
         print(f"{path}: {tally.passed - before} checks passed")

@@ -30,7 +30,7 @@ FIXED = {
 # lists of names in which a product may have more than the reference
 GROWING = {"coordinates", "ancillary_variables", "flag_meanings", "keywords_vocabulary"}
 # attributes that stand only where there is something to say
-OPTIONAL = {"comment", "calibration_date", "actual_range", "accuracy", "precision", "make_model", "serial_number"}
+OPTIONAL = {"comment", "time_coverage_resolution", "calibration_date", "actual_range", "accuracy", "precision", "make_model", "serial_number"}
 EXTRA = re.compile(r"^(sample_number|sample_number_qc|position_qc|time_qc|station|remarks|end_(time|latitude|longitude)|(start|end)_satellites|pressure_offset|source_file|.*_uncertainty|.*_source_flag|.*_received(_qc|_count|_sd)?|.*_layer_sd)$")
 TEXT_LENGTHS = re.compile(r"_length$")
 

@@ -103,7 +103,7 @@ function recipePage(): string {
 
 Made by tools/generate.ts from packages/contracts/schemas/recipe.schema.json; change that file, not this one.
 
-Every number that decides what processing does to a cast. Steps run in this order: clock correction, calibration corrections, atmospheric offset, spikes of pressure, segmentation, spikes of temperature and conductivity, response matching, cell thermal inertia, pressure reversals, smoothing, computed quantities, quality tests, comparison of downcast and upcast, layer means. Steps that need numbers of an instrument (clock, calibration, response, cell) are left out where nobody gives them; the survey sheet holds those a person knows, and its processing.recipe any parameter below. The recipe used is part of the processing record of a data set; what an instrument's own numbers changed stands in the steps of each cast.
+Every number that decides what processing does to a cast. Steps run in this order: clock correction, calibration corrections, atmospheric offset, spikes of pressure, segmentation, spikes of temperature and conductivity, response matching, cell thermal inertia, pressure reversals, smoothing, computed quantities, quality tests, comparison of downcast and upcast, layer means or, where they are asked for, burst means. Steps that need numbers of an instrument (clock, calibration, response, cell) are left out where nobody gives them; the survey sheet holds those a person knows, and its processing.recipe any parameter below. The recipe used is part of the processing record of a data set; what an instrument's own numbers changed stands in the steps of each cast.
 
 | parameter | default | unit | what | where the default comes from |
 | --- | --- | --- | --- | --- |

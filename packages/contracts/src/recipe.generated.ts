@@ -26,6 +26,7 @@ export interface ProcessingRecipe {
   smoothing?: Smoothing;
   comparison?: ComparisonOfDowncastAndUpcast;
   series?: SignsOfASeries;
+  bursts?: BurstMeans;
   quality?: QualityTests;
   depth?: Depth;
   layers?: LayerMeans;
@@ -368,6 +369,23 @@ export interface SignsOfASeries {
    * Trend of pressure over the stay, tides averaged out, that is worth a warning.
    */
   largestDrift?: number;
+}
+/**
+ * Means of the bursts of a fixed-depth series, runs of rows that a pause parts, in a file beside that of the rows.
+ */
+export interface BurstMeans {
+  /**
+   * Write the means of bursts of every fixed-depth series as a further file.
+   */
+  mean?: boolean;
+  /**
+   * Time without rows that parts two bursts; null: found from the intervals between rows. Give it where the clock of the export is coarser than the rows.
+   */
+  pause?: number | null;
+  /**
+   * A pause found from the rows is longer than this many times their median interval.
+   */
+  pauseIntervals?: number;
 }
 /**
  * What the sheet of an instrument tells the quality tests.

@@ -1,6 +1,7 @@
 export { type AirParameters, airDefaults } from "./cast/air.ts";
 export * from "./cast/atmospheric-offset.ts";
 export { type BorrowedOffset, borrowedOffset } from "./cast/borrowed-offset.ts";
+export * from "./cast/burst-means.ts";
 export {
   type CalibrationParameters,
   type Correction,
@@ -20,6 +21,7 @@ export { type SegmentationParameters, segmentationDefaults } from "./cast/descen
 export { type Dip, findDips } from "./cast/dips.ts";
 export * from "./cast/layer-means.ts";
 export { type LayerChoice, layerWidthFor } from "./cast/layer-width.ts";
+export type { MeanColumn } from "./cast/mean-column.ts";
 export * from "./cast/pressure-from-depth.ts";
 export { flagReversals, type ReversalParameters, reversalDefaults } from "./cast/pressure-reversals.ts";
 export { printedResolution } from "./cast/printed-resolution.ts";

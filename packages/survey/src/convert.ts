@@ -10,7 +10,16 @@ import {
   type SurveyInput,
   type Target,
 } from "@wherry/converter";
-import { fail, type Problem, parseIsoTime, type Result, type StandardNameTable, succeed } from "@wherry/core";
+import {
+  type BurstMeans,
+  fail,
+  type LayerMeans,
+  type Problem,
+  parseIsoTime,
+  type Result,
+  type StandardNameTable,
+  succeed,
+} from "@wherry/core";
 import { holdBack, type OpenQuestion } from "./hold-back.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import { processSurvey } from "./process-survey.ts";
@@ -156,11 +165,12 @@ async function convertInto(
     options.sheet,
   );
   const { ready, held, questions } = holdBack(files, completed.casts);
-  const { casts, layers, recipe } = await processSurvey(completed.sheet, ready, workers, options);
+  const { casts, layers, bursts, recipe } = await processSurvey(completed.sheet, ready, workers, options);
   const software = `wherry ${options.version}`;
   const survey: SurveyInput = {
     casts,
     layers,
+    bursts,
     context: {
       sheet: completed.sheet,
       created,
@@ -188,7 +198,7 @@ async function convertInto(
   const record = `${sheet.survey.id}_processing.json`;
   await writeFile(
     join(folder, record),
-    processingText(processingRecord(casts, { ...recipe }, software, held, layers)),
+    processingText(processingRecord(casts, { ...recipe }, software, held, new Map<string, LayerMeans | BurstMeans>([...layers, ...bursts]))),
   );
   const copy = basename(options.sheet);
   await writeFile(join(folder, copy), completeSheetText(text, completed.added));

@@ -2,7 +2,9 @@ import type { SurveySheet } from "@wherry/contracts";
 import { instrumentOf, type RecipeSettings, settingsFromSheet } from "@wherry/converter";
 import {
   type BorrowedOffset,
+  type BurstMeans,
   borrowedOffset,
+  burstMeans,
   type Cast,
   formerProfile,
   judgeNeighbour,
@@ -17,6 +19,8 @@ export interface ProcessedSurvey {
   readonly casts: readonly Cast[];
   /** Layer means of the profiles, by cast id. */
   readonly layers: ReadonlyMap<string, LayerMeans>;
+  /** Means of the bursts of series, by cast id; empty unless the recipe asks for them. */
+  readonly bursts: ReadonlyMap<string, BurstMeans>;
   /** Settings of the survey as used, for the processing record. */
   readonly recipe: RecipeSettings;
 }
@@ -58,7 +62,11 @@ export async function processSurvey(
       }),
     ]),
   );
-  return { casts: processed, layers, recipe: { ...settings, layers: { ...settings.layers, width } } };
+  const series = processed.filter(({ kind, rows }) => kind === "fixed-depth" && rows > 0);
+  const bursts = new Map(
+    settings.bursts.mean ? series.map((cast) => [cast.id, burstMeans(cast, settings.bursts)]) : [],
+  );
+  return { casts: processed, layers, bursts, recipe: { ...settings, layers: { ...settings.layers, width } } };
 }
 
 /** The offset that a cast borrows from those of the same instrument on the same day, where the sheet says so. */

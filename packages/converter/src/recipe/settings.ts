@@ -1,6 +1,8 @@
 import {
   type AtmosphericOffsetParameters,
   atmosphericOffsetDefaults,
+  type BurstParameters,
+  burstDefaults,
   type CellParameters,
   type ChosenTests,
   type ComparisonParameters,
@@ -59,6 +61,7 @@ export interface RecipeSettings {
   readonly smoothing: SmoothingParameters;
   readonly comparison: ComparisonParameters;
   readonly series: SeriesParameters;
+  readonly bursts: BurstParameters;
   readonly quality: OwnLimits & {
     /** Ranges by the data sheet instead of the preset's; house units. */
     readonly sensorRanges: Partial<Readonly<Record<JudgedQuantity, readonly [number, number]>>>;
@@ -90,6 +93,7 @@ export const defaultSettings: RecipeSettings = {
   smoothing: { window: null },
   comparison: comparisonDefaults,
   series: seriesDefaults,
+  bursts: burstDefaults,
   quality: {
     sensorRanges: {},
     ratedPressure: null,

@@ -20,8 +20,8 @@ export function arrangeSeries(
     return withTargetAttributes(content, target, "timeSeries", "single");
   const isOrdered = content.dimensions.some(({ name }) => name === "time");
   const dimensions = [{ name: "timeSeries", length: 1 }, ...content.dimensions];
-  const withTime = (variable: MemoryVariable) =>
-    isOrdered && (variable.name === "time" || variable.name === "time_qc");
+  const withTime = ({ name }: MemoryVariable) =>
+    isOrdered && ["time", "time_qc", "time_bounds"].includes(name);
   const arranged = {
     ...content,
     dimensions,

@@ -1,29 +1,19 @@
 import type { Cast, LayerMeans } from "@wherry/core";
-import { type Dataset, type MemoryVariable, memoryDataset, numberAttribute } from "@wherry/netcdf";
+import { type Dataset, type MemoryVariable, memoryDataset } from "@wherry/netcdf";
 import { arrangeProfiles } from "./arrange-profiles.ts";
 import { type ColumnGroup, groupColumns, joined, type RowPlaces, rowPlaces } from "./column-groups.ts";
 import { coverageAttributes } from "./coverage.ts";
-import {
-  dataVariable,
-  depthComment,
-  longNameOf,
-  type RowLayout,
-  referencesOf,
-  rowAttributes,
-  temperatureKind,
-  verticalVariable,
-} from "./data-variables.ts";
+import { depthComment, type RowLayout, referencesOf, verticalVariable } from "./data-variables.ts";
 import { containerVariables, equipmentOf } from "./equipment.ts";
 import { featureVariables } from "./feature-variables.ts";
-import { asWords, flagVariable, joinedFlags } from "./flag-variables.ts";
 import { keywordNames, rowSizeVariable } from "./full-dataset.ts";
 import { globalAttributes } from "./global-attributes.ts";
 import { historyText } from "./history.ts";
 import { layerCounts } from "./layer-counts.ts";
 import { type LayerWords, layerWordsOf } from "./layer-words.ts";
-import { attributes, fillAttribute, INT_FILL, rangeAttribute, type Stored, store } from "./storage.ts";
+import { meanVariables } from "./mean-variables.ts";
+import { type Stored, store } from "./storage.ts";
 import { generalTarget } from "./target.ts";
-import { uncertaintyVariable } from "./uncertainty-variables.ts";
 import type { WritingContext } from "./writing-context.ts";
 import { DATUM_ASSUMED, inTimeOrder, profileSource } from "./writing-words.ts";
 
@@ -115,50 +105,26 @@ function layerVariables(
     "float",
   );
   const vertical = verticalGroup(groups, words);
-  const quantities: MemoryVariable[] = [];
-  const flags: MemoryVariable[] = [];
-  const counts: MemoryVariable[] = [];
-  const spreads: MemoryVariable[] = [];
-  const uncertainties: MemoryVariable[] = [];
   const rowsOf = (cast: number, column: string) =>
     layers[cast]?.columns.get(column)?.mean ??
     (column === words.coordinate ? layers[cast]?.centres : null) ??
     null;
-  for (const group of groups) {
-    // a counter or a code has no mean that means anything
-    if (group.name === words.coordinate || !group.quantity.unitsTold) continue;
-    const own = (cast: number) => (group.columns[cast] ? layers[cast]?.columns.get(group.column) : undefined);
-    if (places.counts.every((_, cast) => own(cast) === undefined)) continue;
-    const { divisor } = group.quantity;
-    const values = joined(places, (cast) => own(cast)?.mean.map((value) => value / divisor) ?? null);
-    const ancillary = [`${group.name}_qc`];
-    flags.push(
-      flagVariable(
-        `${group.name}_qc`,
-        `${words.width === null ? "" : "the layer mean of "}${asWords(group.name)}`,
-        [layout.dimension],
-        joinedFlags(places, (cast) => own(cast)?.flags ?? null),
-        layout.coordinates,
-      ),
-    );
-    if (words.width !== null) {
-      const count = countVariable(group, places, layout, (cast) => own(cast)?.count ?? null);
-      counts.push(count);
-      ancillary.push(count.name);
-      if (group.quantity.spread) {
-        const sd = joined(places, (cast) => own(cast)?.sd.map((value) => value / divisor) ?? null);
-        const spread = spreadVariable(group, store(sd, "float"), layout, words);
-        spreads.push(spread);
-        ancillary.push(spread.name);
-      }
-    }
-    const uncertainty = uncertaintyVariable(group, values, casts, places, layout, context, rowsOf);
-    if (uncertainty) {
-      uncertainties.push(uncertainty);
-      ancillary.push(uncertainty.name);
-    }
-    quantities.push(dataVariable(group, store(values, group.type), casts, layout, ancillary));
-  }
+  const quantities = meanVariables(
+    groups.filter(({ name }) => name !== words.coordinate),
+    casts,
+    (cast) => layers[cast]?.columns ?? null,
+    places,
+    layout,
+    words.width === null
+      ? null
+      : {
+          of: "the layer mean of",
+          within: "in the layer",
+          methods: `${words.coordinate}: standard_deviation (${words.rows})`,
+        },
+    context,
+    rowsOf,
+  );
   return {
     vertical: { stored: centres, units: vertical.quantity.units },
     variables: [
@@ -168,10 +134,6 @@ function layerVariables(
       }),
       ...(words.width === null ? [] : [boundsVariable(layers, places, words)]),
       ...quantities,
-      ...flags,
-      ...counts,
-      ...spreads,
-      ...uncertainties,
     ],
   };
 }
@@ -200,50 +162,5 @@ function boundsVariable(
     dimensions: ["obs", "bound"],
     data,
     attributes: [],
-  };
-}
-
-function countVariable(
-  group: ColumnGroup,
-  places: RowPlaces,
-  layout: RowLayout,
-  counts: (cast: number) => Int32Array | null,
-): MemoryVariable {
-  return {
-    name: `${group.name}_count`,
-    type: "int",
-    dimensions: [layout.dimension],
-    data: Int32Array.from(joined(places, counts, 0)),
-    attributes: attributes(
-      ["long_name", `number of rows in the layer mean of ${asWords(group.name)}`],
-      ["standard_name", "number_of_observations"],
-      ["units", "1"],
-      numberAttribute("_FillValue", "int", INT_FILL),
-      ...rowAttributes(layout, "auxiliaryInformation"),
-    ),
-  };
-}
-
-function spreadVariable(
-  group: ColumnGroup,
-  stored: Stored,
-  layout: RowLayout,
-  words: LayerWords,
-): MemoryVariable {
-  return {
-    name: `${group.name}_sd`,
-    type: stored.type,
-    dimensions: [layout.dimension],
-    data: stored.data,
-    attributes: attributes(
-      ["long_name", `sample standard deviation in the layer (n - 1) of ${longNameOf(group)}`],
-      ["standard_name", group.quantity.standardName],
-      ["units", group.quantity.units],
-      ["units_metadata", temperatureKind(group, "difference")],
-      fillAttribute(stored),
-      rangeAttribute(stored),
-      ["cell_methods", `${words.coordinate}: standard_deviation (${words.rows})`],
-      ...rowAttributes(layout, "auxiliaryInformation"),
-    ),
   };
 }

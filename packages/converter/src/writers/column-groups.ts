@@ -46,6 +46,7 @@ const RESERVED = new Set([
   "rows_flagged",
   "depth_bounds",
   "pressure_bounds",
+  "time_bounds",
   "nominal_depth",
   "segment",
   "elapsed",

@@ -8,33 +8,38 @@ import { attributes, type Stored } from "./storage.ts";
  * @param vertical   stored values of the vertical coordinate with its unit; null if there is none
  * @param resolution text of `geospatial_vertical_resolution`; null if layers are not regular
  * @param interval   text of `time_coverage_resolution`; null if times are irregular
+ * @param span       first and last moment of the data, where they are not those of the whole casts
  */
 export function coverageAttributes(
   casts: readonly Cast[],
   vertical: { readonly stored: Stored; readonly units: string } | null,
   resolution: string | null,
   interval: string | null,
+  span: readonly [number, number] | null = null,
 ): Attribute[] {
   return [
-    ...timeCoverage(casts, interval),
+    ...timeCoverage(span ?? spanOf(casts), interval),
     ...horizontalCoverage(casts, vertical !== null && vertical.units === "m"),
     ...verticalCoverage(vertical, resolution),
   ];
 }
 
-function timeCoverage(casts: readonly Cast[], interval: string | null): Attribute[] {
-  const starts = casts.map(({ time }) => time).filter((time) => !Number.isNaN(time));
-  const ends = casts.flatMap((cast) => [cast.time, cast.endTime, lastRowTime(cast)]);
-  const known = ends.filter((time) => !Number.isNaN(time));
-  if (starts.length === 0) return [];
-  const start = Math.min(...starts);
-  const end = Math.max(...known);
+function timeCoverage([start, end]: readonly [number, number], interval: string | null): Attribute[] {
+  if (!(Number.isFinite(start) && Number.isFinite(end))) return [];
   return attributes(
     ["time_coverage_start", formatIsoTime(start)],
     ["time_coverage_end", formatIsoTime(end)],
     ["time_coverage_duration", formatIsoDuration(end - start)],
     ["time_coverage_resolution", interval],
   );
+}
+
+/** From the first start of a cast to the latest moment that any tells; not finite if no start is known. */
+function spanOf(casts: readonly Cast[]): readonly [number, number] {
+  const known = (moments: readonly number[]) => moments.filter((moment) => !Number.isNaN(moment));
+  const starts = known(casts.map(({ time }) => time));
+  const ends = known(casts.flatMap((cast) => [cast.time, cast.endTime, lastRowTime(cast)]));
+  return [Math.min(...starts), Math.max(...ends)];
 }
 
 /** Time of the last row, where the time of the first is known; else NaN. */

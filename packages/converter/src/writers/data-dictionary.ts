@@ -1,12 +1,12 @@
 import type { Dataset, Variable } from "@wherry/netcdf";
 import { CAUTION } from "./global-attributes.ts";
 import type { TableColumn } from "./product-table.ts";
-import type { ProductKind } from "./survey-products.ts";
+import type { SurveyProduct } from "./survey-products.ts";
 
 /** What the CSV files of a survey hold, column by column, gathered while they are written. */
 export interface DataDictionary {
   /** Files of one kind are described once; columns that only some of them have are added as they come. */
-  add(kind: ProductKind, stem: string, dataset: Dataset, columns: readonly TableColumn[]): void;
+  add(kind: SurveyProduct["kind"], stem: string, dataset: Dataset, columns: readonly TableColumn[]): void;
   /** The page, for people without any software; empty if nothing was added. */
   text(): string;
 }
@@ -20,7 +20,7 @@ interface Section {
 }
 
 export function dataDictionary(): DataDictionary {
-  const sections = new Map<ProductKind, Section>();
+  const sections = new Map<SurveyProduct["kind"], Section>();
   return {
     add(kind, stem, dataset, columns) {
       const title = textOf(dataset.attributes.get("title")?.value) ?? stem;

@@ -1,5 +1,5 @@
 import type { FlagCounts, ProcessedCast, ProcessingDocument, Step } from "@wherry/contracts";
-import { type Cast, type Column, deepestOf, type LayerMeans } from "@wherry/core";
+import { type Cast, type Column, deepestOf, type StepRecord } from "@wherry/core";
 import { castFingerprint } from "./fingerprint.ts";
 import { inTimeOrder } from "./writing-words.ts";
 
@@ -15,20 +15,20 @@ export interface HeldCast {
  * @param casts    processed casts, profiles and series; told in time order
  * @param recipe   settings as used
  * @param software program and version
- * @param layers   layer means by cast id, whose making is the last step of their casts
+ * @param means    layer means and means of bursts by cast id, whose making is the last step of their casts
  */
 export function processingRecord(
   casts: readonly Cast[],
   recipe: Readonly<Record<string, unknown>>,
   software: string,
   held: readonly HeldCast[] = [],
-  layers: ReadonlyMap<string, LayerMeans> = new Map(),
+  means: ReadonlyMap<string, { readonly step: StepRecord }> = new Map(),
 ): ProcessingDocument {
   return {
     version: 1,
     software,
     recipe: { ...recipe },
-    casts: inTimeOrder(casts).map((cast) => processedCast(cast, layers.get(cast.id))),
+    casts: inTimeOrder(casts).map((cast) => processedCast(cast, means.get(cast.id)?.step)),
     held: held.map(({ id, questions }) => ({
       id,
       questions: [...questions] as [string, ...string[]],
@@ -39,7 +39,7 @@ export function processingRecord(
 /** The record as the text of its file. */
 export const processingText = (record: ProcessingDocument): string => `${JSON.stringify(record, null, 2)}\n`;
 
-function processedCast(cast: Cast, layers: LayerMeans | undefined): ProcessedCast {
+function processedCast(cast: Cast, averaging: StepRecord | undefined): ProcessedCast {
   const deepest = deepestOf(cast);
   return {
     id: cast.id,
@@ -54,7 +54,7 @@ function processedCast(cast: Cast, layers: LayerMeans | undefined): ProcessedCas
     segments: cast.segments.map(({ kind, firstRow, lastRow }) => ({ kind, firstRow, lastRow })),
     deepestRow: deepest?.row ?? null,
     maxPressure: deepest?.pressure ?? null,
-    steps: [...cast.steps, ...(layers ? [layers.step] : [])].map(
+    steps: [...cast.steps, ...(averaging ? [averaging] : [])].map(
       ({ step, parameters, counts }): Step => ({
         step,
         parameters: { ...parameters } as Step["parameters"],

@@ -88,7 +88,7 @@ function columnsOf(variable: Variable, data: DataArray, place: (row: number) => 
     return ["lower", "upper"].map((edge, index) => ({
       name: `${name}_${edge}`,
       variable,
-      description: `${edge} bound of the layer, in the unit of ${name.replace("_bounds", "")}`,
+      description: `${edge} bound of the ${name === "time_bounds" ? "burst" : "layer"}, in the unit of ${name.replace("_bounds", "")}`,
       datatype,
       cell: (row) => text(2 * place(row) + index),
     }));

@@ -4,21 +4,21 @@ import { arrangeSeries } from "./arrange-series.ts";
 import { type ColumnGroup, groupColumns, rowPlaces } from "./column-groups.ts";
 import { coverageAttributes } from "./coverage.ts";
 import type { RowLayout } from "./data-variables.ts";
-import { containerVariables, equipmentOf } from "./equipment.ts";
+import { containerVariables, type Equipment, equipmentOf } from "./equipment.ts";
 import { featureVariables, TIME_UNITS } from "./feature-variables.ts";
 import { flagVariable } from "./flag-variables.ts";
 import { quantityVariables } from "./full-dataset.ts";
 import { globalAttributes } from "./global-attributes.ts";
 import { historyText } from "./history.ts";
 import { rowVariables } from "./row-variables.ts";
-import { attributes, fillAttribute, store } from "./storage.ts";
+import { attributes, fillAttribute, type Stored, store } from "./storage.ts";
 import { generalTarget } from "./target.ts";
 import type { WritingContext } from "./writing-context.ts";
 import { DATUM_ASSUMED, seriesSource } from "./writing-words.ts";
 
 /**
- * Every row of a series at one fixed depth, arranged as the target of the context takes it. Rows stand along `time` where every row has a later time than the one before, else along `obs` with
- * time beside them.
+ * Every row of a series at one fixed depth, arranged as the target of the context takes it. Rows stand along `time`
+ * where every row has a later time than the one before, else along `obs` with time beside them.
  *
  * @param suffix added to the survey's id
  * @throws RangeError if the series has no row
@@ -30,35 +30,9 @@ export function seriesDataset(cast: Cast, context: WritingContext, suffix = `ser
   const groups = groupColumns(casts);
   const equipment = equipmentOf(casts, context);
   const feature = featureVariables(casts, [], equipment, context);
-  const times = Float64Array.from(cast.elapsed ?? new Float64Array(cast.rows).fill(Number.NaN), (elapsed) =>
-    cast.timeRole === "end" || cast.timeRole === "bottom" ? Number.NaN : cast.time + elapsed,
-  );
+  const times = seriesTimes(cast, cast.elapsed ?? new Float64Array(cast.rows).fill(Number.NaN));
   const rowTimes = rowTimeFlags(cast);
-  const isOrdered = times.every((time, row) => !Number.isNaN(time) && (row === 0 || time > times[row - 1]!));
-  const dimension = isOrdered ? "time" : "obs";
-  const depth = groups.find(({ name }) => name === "depth");
-  const nominal = nominalDepth(cast, depth);
-  const layout: RowLayout = {
-    dimension,
-    coordinates: [
-      "time latitude longitude",
-      nominal === null ? null : "nominal_depth",
-      depth ? "depth" : null,
-      "station_id",
-    ]
-      .filter((name) => name !== null)
-      .join(" "),
-    vertical: depth ? "depth" : null,
-    cellMethods: `${isOrdered ? "time: " : ""}latitude: longitude: ${nominal === null ? "" : "nominal_depth: "}point`,
-    prefix: "",
-    verticalName:
-      depth?.columns[0]?.source === null
-        ? "depth of the sensor below the water surface at the time of the row"
-        : null,
-    // the nominal depth has the axis (CF section 9.5)
-    verticalAxis: nominal === null,
-    equipment,
-  };
+  const { dimension, isOrdered, nominal, layout } = seriesLayout(cast, times, groups, equipment);
   const rows = quantityVariables(groups, casts, places, layout, context);
   const others = rowVariables(casts, places, layout);
   const content = {
@@ -82,12 +56,17 @@ export function seriesDataset(cast: Cast, context: WritingContext, suffix = `ser
       rows.standardNames,
       equipment,
       context,
-      coverageAttributes(casts, rows.vertical, null, isOrdered ? regularInterval(times) : null),
+      coverageAttributes(
+        casts,
+        verticalReach(rows.vertical, nominal),
+        null,
+        isOrdered ? regularInterval(times) : null,
+      ),
       rows.references,
     ),
     variables: [
       feature.identity,
-      rowTimeVariable(times, dimension, repeatedWords(rowTimes)),
+      timeVariable(times, dimension, { longName: "time of the row", comment: repeatedWords(rowTimes) }),
       ...feature.coordinates,
       ...(nominal === null ? [] : [nominal]),
       ...feature.facts,
@@ -112,10 +91,65 @@ function repeatedWords({ repeated, isCoarse }: RowTimeFlags): string | null {
   return isCoarse ? `${words}; the clock of the source is coarser than the rows` : `${words}, flagged 3`;
 }
 
-function rowTimeVariable(
+/** How the rows of a series, or its bursts, hang together. */
+export function seriesLayout(
+  cast: Cast,
+  times: Float64Array,
+  groups: readonly ColumnGroup[],
+  equipment: Equipment,
+) {
+  const isOrdered = times.every((time, row) => !Number.isNaN(time) && (row === 0 || time > times[row - 1]!));
+  const dimension = isOrdered ? "time" : "obs";
+  const depth = groups.find(({ name }) => name === "depth");
+  const nominal = nominalDepth(cast, depth);
+  const atDepth = nominal === null ? "" : "nominal_depth: ";
+  const layout: RowLayout = {
+    dimension,
+    coordinates: [
+      "time latitude longitude",
+      nominal === null ? null : "nominal_depth",
+      depth ? "depth" : null,
+      "station_id",
+    ]
+      .filter((name) => name !== null)
+      .join(" "),
+    vertical: depth ? "depth" : null,
+    cellMethods: `${isOrdered ? "time: " : ""}latitude: longitude: ${atDepth}point`,
+    prefix: "",
+    verticalName:
+      depth?.columns[0]?.source === null
+        ? "depth of the sensor below the water surface at the time of the row"
+        : null,
+    // the nominal depth has the axis (CF section 9.5)
+    verticalAxis: nominal === null,
+    equipment,
+  };
+  return { dimension, isOrdered, nominal, layout, atDepth } as const;
+}
+
+/** What the depths of the rows reach together with the nominal depth. */
+export function verticalReach(
+  depths: { readonly stored: Stored; readonly units: string } | null,
+  nominal: MemoryVariable | null,
+): { readonly stored: Stored; readonly units: string } | null {
+  if (depths === null || nominal === null || depths.stored.range === null) return depths;
+  const { stored, units } = depths;
+  const [low, high] = depths.stored.range;
+  const [depth] = nominal.data as Float32Array;
+  return { stored: { ...stored, range: [Math.min(low, depth!), Math.max(high, depth!)] }, units };
+}
+
+/** Times of rows, or of bursts, since 1970; NaN where the time of the first row is not known. */
+export const seriesTimes = (cast: Cast, elapsed: Float64Array): Float64Array =>
+  elapsed.map((seconds) =>
+    cast.timeRole === "end" || cast.timeRole === "bottom" ? Number.NaN : cast.time + seconds,
+  );
+
+/** The times of a series, or of its bursts, which have bounds. */
+export function timeVariable(
   times: Float64Array,
   dimension: "time" | "obs",
-  comment: string | null,
+  { longName, bounds, comment }: { longName: string; bounds?: string; comment: string | null },
 ): MemoryVariable {
   const stored = store(times, "double");
   return {
@@ -124,12 +158,13 @@ function rowTimeVariable(
     dimensions: [dimension],
     data: stored.data,
     attributes: attributes(
-      ["long_name", "time of the row"],
+      ["long_name", longName],
       ["standard_name", "time"],
       ["units", TIME_UNITS],
       ["calendar", "standard"],
       ["axis", "T"],
       stored.missing > 0 ? fillAttribute(stored) : null,
+      ["bounds", bounds],
       ["comment", comment],
       ["ancillary_variables", "time_qc"],
       ["coverage_content_type", "coordinate"],
@@ -175,7 +210,7 @@ function medianOfStay(cast: Cast, depth: ColumnGroup | undefined): number {
 }
 
 /** The interval of the rows as a duration; null if they are not evenly spaced within a hundredth. */
-function regularInterval(times: Float64Array): string | null {
+export function regularInterval(times: Float64Array): string | null {
   if (times.length < 2) return null;
   const steps = Array.from(times.subarray(1), (time, row) => time - times[row]!).sort((a, b) => a - b);
   const middle = steps[Math.floor(steps.length / 2)]!;

@@ -1,4 +1,5 @@
 import {
+  type BurstMeans,
   type Cast,
   type LayerMeans,
   type SoundSpeedProfileParameters,
@@ -6,6 +7,7 @@ import {
 } from "@wherry/core";
 import type { Dataset } from "@wherry/netcdf";
 import { binnedDataset } from "./binned-dataset.ts";
+import { burstDataset } from "./burst-dataset.ts";
 import { fullDataset } from "./full-dataset.ts";
 import { seriesDataset } from "./series-dataset.ts";
 import { soundSpeedDataset } from "./sound-speed-dataset.ts";
@@ -20,6 +22,8 @@ export interface SurveyInput {
   readonly casts: readonly Cast[];
   /** Layer means of the profiles, by cast id. */
   readonly layers: ReadonlyMap<string, LayerMeans>;
+  /** Means of the bursts of series, by cast id, where they are asked for. */
+  readonly bursts?: ReadonlyMap<string, BurstMeans>;
   readonly context: WritingContext;
   /** Which products to make; full, binned and series unless given. */
   readonly products?: ReadonlySet<ProductKind>;
@@ -31,7 +35,7 @@ export interface SurveyInput {
 
 /** A product with the stem of its file names: `.nc`, `.csv` and `.csv-metadata.json` are added to it. */
 export interface SurveyProduct {
-  readonly kind: ProductKind;
+  readonly kind: ProductKind | "bursts";
   readonly stem: string;
   readonly dataset: Dataset;
 }
@@ -40,7 +44,8 @@ const DEFAULT: ReadonlySet<ProductKind> = new Set(["full", "binned", "series"]);
 
 /**
  * The data sets of a survey, made one by one as they are asked for: `<id>_full`, `<id>_binned` and a
- * `<id>_series_<cast>` for each fixed-depth series; per cast `<id>_<cast>_full` and so on. Sound-speed profiles are
+ * `<id>_series_<cast>` for each fixed-depth series, with a `<id>_series_<cast>_bursts` where means of bursts are asked
+ * for; per cast `<id>_<cast>_full` and so on. Sound-speed profiles are
  * one `<id>_soundspeed` either way: each tells the change since the cast before.
  */
 export function* surveyProducts(survey: SurveyInput): Generator<SurveyProduct> {
@@ -70,6 +75,9 @@ export function* surveyProducts(survey: SurveyInput): Generator<SurveyProduct> {
     if (cast.kind !== "fixed-depth" || cast.rows === 0) continue;
     const stem = perCast ? `${id}_${cast.id}_series` : `${id}_series_${cast.id}`;
     yield { kind: "series", stem, dataset: seriesDataset(cast, context) };
+    const bursts = survey.bursts?.get(cast.id);
+    const dataset = bursts ? burstDataset(cast, bursts, context) : null;
+    if (dataset) yield { kind: "bursts", stem: `${stem}_bursts`, dataset };
   }
 }
 

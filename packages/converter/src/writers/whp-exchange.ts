@@ -4,8 +4,8 @@ import {
   convertUnits,
   fail,
   formatIsoTime,
-  type LayerColumn,
   type LayerMeans,
+  type MeanColumn,
   type Problem,
   type Result,
   succeed,
@@ -174,7 +174,7 @@ function comments(cast: Cast, layers: LayerMeans, { sheet, software, created }: 
   ];
 }
 
-function columnOf({ column, standardName }: Parameter, layers: LayerMeans, cast: Cast): LayerColumn | null {
+function columnOf({ column, standardName }: Parameter, layers: LayerMeans, cast: Cast): MeanColumn | null {
   if (cast.columns.get(column)?.standardName !== standardName) return null;
   return layers.columns.get(column) ?? null;
 }

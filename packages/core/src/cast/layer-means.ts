@@ -1,23 +1,12 @@
-import { Flag } from "../quality/flag.ts";
-import { keptOut, layerTests } from "../quality/inherited-flags.ts";
-import type { Cast, Column, StepRecord } from "./cast.ts";
+import type { Cast, StepRecord } from "./cast.ts";
 import { valuesOf } from "./change.ts";
 import { type LayerChoice, layerWidthFor, mostLayers, placedRows } from "./layer-width.ts";
+import { averaged, type MeanColumn, meansOf } from "./mean-column.ts";
 import { median } from "./robust.ts";
 
 export interface LayerOptions extends LayerChoice {
   /** m or dbar; null: found from the cast (`layerWidthFor`), or its own levels where it came averaged. */
   readonly width: number | null;
-}
-
-/** Means of one quantity. Arrays have one element per layer; missing is NaN. */
-export interface LayerColumn {
-  readonly name: string;
-  readonly mean: Float64Array;
-  /** Standard deviation, divisor n - 1; NaN below two rows. */
-  readonly sd: Float64Array;
-  readonly count: Int32Array;
-  readonly flags: Uint8Array;
 }
 
 export interface LayerMeans {
@@ -31,7 +20,7 @@ export interface LayerMeans {
   readonly centres: Float64Array;
   /** Upper and lower edge of each layer, one pair after the other. */
   readonly bounds: Float64Array;
-  readonly columns: ReadonlyMap<string, LayerColumn>;
+  readonly columns: ReadonlyMap<string, MeanColumn>;
   /** Rows shallower than half a width, left out. */
   readonly rowsAboveLayers: number;
   readonly step: StepRecord;
@@ -59,7 +48,7 @@ export function layerMeans(cast: Cast, options: LayerOptions): LayerMeans {
   const layers = ownLevels
     ? levelsOf(place, rows)
     : layersOf(place, rows, options.width ?? layerWidthFor([cast], options));
-  const columns = new Map<string, LayerColumn>();
+  const columns = new Map<string, MeanColumn>();
   for (const [name, column] of cast.columns)
     columns.set(name, averaged(column, rows, layers.layerOf, layers.centres.length));
   const used = rows.length - layers.above - layers.beyond;
@@ -169,61 +158,4 @@ export function meansAlone(
     return column === undefined ? null : meansOf(column, rows, layerOf, centres.length).mean;
   });
   return { centres, means };
-}
-
-/** Means and counts, with the rows that took part and the layer of each. */
-function meansOf(column: Column, rows: Int32Array, layerOf: Int32Array, layers: number) {
-  const { values } = column;
-  const out = keptOut(column);
-  const mean = new Float64Array(layers);
-  const count = new Int32Array(layers);
-  const taken = new Int32Array(rows.length);
-  const into = new Int32Array(rows.length);
-  let used = 0;
-  for (let r = 0; r < rows.length; r++) {
-    const k = rows[r]!;
-    const layer = layerOf[r]!;
-    if (layer < 0 || out[k] === 1 || Number.isNaN(values[k]!)) continue;
-    taken[used] = k;
-    into[used++] = layer;
-    mean[layer]! += values[k]!;
-    count[layer]! += 1;
-  }
-  for (let layer = 0; layer < layers; layer++) mean[layer]! /= count[layer]!;
-  return { mean, count, taken: taken.subarray(0, used), into };
-}
-
-function averaged(column: Column, rows: Int32Array, layerOf: Int32Array, layers: number): LayerColumn {
-  const { name, values, flags } = column;
-  const { mean, count, taken, into } = meansOf(column, rows, layerOf, layers);
-  const squares = new Float64Array(layers);
-  const good = new Int32Array(layers);
-  const doubted = new Int32Array(layers);
-  const doubts = doubtedRows(column);
-  for (let r = 0; r < taken.length; r++) {
-    const k = taken[r]!;
-    const layer = into[r]!;
-    squares[layer]! += (values[k]! - mean[layer]!) ** 2;
-    if (flags[k] === Flag.good) good[layer]! += 1;
-    if (doubts !== null && doubts[k] === 1) doubted[layer]! += 1;
-  }
-  const sd = squares.map((sum, layer) =>
-    count[layer]! < 2 ? Number.NaN : Math.sqrt(sum / (count[layer]! - 1)),
-  );
-  const layerFlags = Uint8Array.from(count, (n, layer) => {
-    if (n === 0) return Flag.missing;
-    if (2 * doubted[layer]! >= n) return Flag.questionable;
-    return 2 * good[layer]! >= n ? Flag.good : Flag.notEvaluated;
-  });
-  return { name, mean, sd, count, flags: layerFlags };
-}
-
-/** 1 for rows that a layer test doubts; null where none ran. */
-function doubtedRows({ tests, values }: Column): Uint8Array | null {
-  const results = layerTests.flatMap((test) => tests.get(test) ?? []);
-  if (results.length === 0) return null;
-  const doubted = new Uint8Array(values.length);
-  for (const result of results)
-    for (let k = 0; k < doubted.length; k++) if (result[k] === Flag.questionable) doubted[k] = 1;
-  return doubted;
 }

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { soundSpeedChenMillero } from "../seawater/sound-speed-chen-millero.ts";
-import type { LayerColumn, LayerMeans } from "./layer-means.ts";
+import type { LayerMeans } from "./layer-means.ts";
+import type { MeanColumn } from "./mean-column.ts";
 import { soundSpeedAt, soundSpeedProfile, soundSpeedProfileDefaults } from "./sound-speed-profile.ts";
 
 function layersOf(
@@ -9,7 +10,7 @@ function layersOf(
   flags: readonly number[] = [],
 ): LayerMeans {
   const count = columns.sound_speed!.length;
-  const column = (name: string, values: readonly number[]): [string, LayerColumn] => [
+  const column = (name: string, values: readonly number[]): [string, MeanColumn] => [
     name,
     {
       name,

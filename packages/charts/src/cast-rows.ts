@@ -9,7 +9,8 @@ export function mannerOfRows(cast: Cast): readonly Manner[] {
   const whole: Manner = direction === "down" ? "down" : direction.startsWith("up") ? "up" : "all";
   const manners = new Array<Manner>(cast.rows).fill(cast.segments.length > 0 ? "rest" : whole);
   for (const { kind, firstRow, lastRow } of cast.segments) {
-    const manner = kind === "down" || kind === "up" || kind === "air" ? kind : "rest";
+    const manner =
+      kind === "down" || kind === "up" || kind === "air" ? kind : kind === "stay" ? "all" : "rest";
     manners.fill(manner, firstRow, lastRow + 1);
   }
   return manners;
@@ -26,38 +27,24 @@ export type Point = readonly [x: number, y: number];
 
 /**
  * Runs of neighbouring points of one manner. A run ends where a value is missing or bad, so that no line is drawn
- * through what is not there. Points that would lie on the one before are left out.
+ * through what is not there.
  */
 export function runsOf(
   manners: readonly Manner[],
   manner: Manner,
   sound: (row: number) => boolean,
   point: (row: number) => Point,
-  nearest = 0.4,
 ): readonly (readonly Point[])[] {
   const runs: Point[][] = [];
   let run: Point[] = [];
-  let skipped: Point | null = null;
-  const close = () => {
-    if (skipped) run.push(skipped);
-    if (run.length > 0) runs.push(run);
-    run = [];
-    skipped = null;
-  };
   for (const [row, each] of manners.entries()) {
-    if (each !== manner || !sound(row)) {
-      close();
-      continue;
-    }
-    const next = point(row);
-    const last = run.at(-1);
-    if (last && Math.hypot(next[0] - last[0], next[1] - last[1]) < nearest) skipped = next;
-    else {
-      run.push(next);
-      skipped = null;
+    if (each === manner && sound(row)) run.push(point(row));
+    else if (run.length > 0) {
+      runs.push(run);
+      run = [];
     }
   }
-  close();
+  if (run.length > 0) runs.push(run);
   return runs;
 }
 

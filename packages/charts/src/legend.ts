@@ -73,7 +73,7 @@ export function drawLegend(
   let y = at.y;
   for (const entry of entries) {
     if (!entry) continue;
-    const length = SAMPLE + 8 + entry.words.length * 6.4 + 24;
+    const length = SAMPLE + 8 + entry.words.length * 5.9 + 24;
     if (x > at.left && x + length > at.right + 24) [x, y] = [at.left, y + 22];
     out.push(
       entry.sample(x, y),

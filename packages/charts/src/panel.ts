@@ -1,19 +1,14 @@
 import { type Cast, type Column, Flag } from "@wherry/core";
 import { type ScaleLinear, scaleLinear } from "d3-scale";
-import { line } from "d3-shape";
+import { axisAcross, outline, type PanelPlace, ticksOf } from "./axes.ts";
 import { isSound, type Manner, type Point, runsOf, spreadOut } from "./cast-rows.ts";
 import { extentOf } from "./extent.ts";
+import { pathOf } from "./lines.ts";
 import { look } from "./look.ts";
 import { badMark, beyondMark, questionableMark, wayMark } from "./marks.ts";
 import { axisTitle } from "./quantity-words.ts";
-import { element, round, textElement } from "./svg.ts";
-
-export interface PanelPlace {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
+import { element, textElement } from "./svg.ts";
+import { thinned } from "./thin.ts";
 
 export interface Panel {
   readonly svg: string;
@@ -55,37 +50,6 @@ function valueScale(column: Column, place: Column, manners: readonly Manner[], r
   return { scale, smallest: found ? low : NaN, largest: found ? high : NaN };
 }
 
-/** Grid, ticks and title above the panel; only the title where there is nothing to measure. */
-function axis(column: Column, scale: ScaleLinear<number, number> | null, at: PanelPlace): string[] {
-  const { left, right, top, bottom } = at;
-  const count = Math.max(2, Math.floor((right - left) / 64));
-  const ticks = scale?.ticks(count) ?? [];
-  const print = scale?.tickFormat(count, "f");
-  const out: string[] = [];
-  for (const tick of ticks) {
-    const x = scale!(tick);
-    const d = `M${round(x)} ${round(top)}V${round(bottom)}`;
-    out.push(
-      element("path", { d, stroke: look.grid, fill: "none" }),
-      element("path", {
-        d: `M${round(x)} ${round(top - 5)}V${round(top)}`,
-        stroke: look.frame,
-        fill: "none",
-      }),
-      textElement("text", { x, y: top - 9, "text-anchor": "middle", class: "tick" }, print!(tick)),
-    );
-  }
-  const middle = (left + right) / 2;
-  out.push(
-    textElement(
-      "text",
-      { x: middle, y: top - 29, "text-anchor": "middle", class: "axis" },
-      axisTitle(column),
-    ),
-  );
-  return out;
-}
-
 /** Arrow heads at a third and two thirds of the longest run of a direction. */
 function wayMarks(runs: readonly (readonly Point[])[], way: "down" | "up"): string[] {
   const points = runs.flat();
@@ -117,26 +81,23 @@ export function drawPanel(
   manners: readonly Manner[],
   depthScale: ScaleLinear<number, number>,
   at: PanelPlace,
-  clip: string,
+  { clip, note }: { readonly clip: string; readonly note: boolean },
 ): Panel {
   const { scale, smallest, largest } = valueScale(column, place, manners, [at.left, at.right]);
   const point = (row: number): Point => [scale(column.values[row]!), depthScale(place.values[row]!)];
-  const path = line<Point>().digits(1);
   const drawn = new Set<Manner>();
   const lines: string[] = [];
   const ways: string[] = [];
   for (const manner of MANNERS) {
-    const runs = runsOf(manners, manner, (row) => isSound(column, place, row), point);
+    const runs = runsOf(manners, manner, (row) => isSound(column, place, row), point).map((run) =>
+      thinned(run, "y"),
+    );
     if (runs.length === 0) continue;
     drawn.add(manner);
-    // a run of one point is drawn as a dot: a line of no length with round ends
-    const d = runs
-      .map((run) => (run.length === 1 ? `${path(run)!.replace("Z", "")}h0.1` : path(run)!))
-      .join("");
     lines.push(
       element("path", {
         class: manner,
-        d,
+        d: pathOf(runs),
         fill: "none",
         "stroke-linejoin": "round",
         "stroke-linecap": "round",
@@ -182,21 +143,20 @@ export function drawPanel(
     missing > 0 ? `${missing} missing` : "",
   ].filter((words) => words !== "");
   const svg = element("g", { class: "panel", "data-quantity": column.name }, [
-    ...axis(column, lines.length > 0 ? scale : null, at),
+    ...axisAcross(lines.length > 0 ? ticksOf(scale, 64) : [], axisTitle(column), at),
     element("g", { "clip-path": `url(#${clip})` }, lines.length > 0 ? lines : [element("g", {})]),
     ...ways,
     ...marks,
-    element("path", {
-      d: `M${round(at.left)} ${round(at.top)}H${round(at.right)}V${round(at.bottom)}H${round(at.left)}Z`,
-      fill: "none",
-      stroke: look.frame,
-      "stroke-width": "1",
-    }),
-    textElement(
-      "text",
-      { x: (at.left + at.right) / 2, y: at.bottom + 18, "text-anchor": "middle", class: "small" },
-      noteUnder(lines.length, counts, misplaced, column),
-    ),
+    outline(at),
+    ...(note
+      ? [
+          textElement(
+            "text",
+            { x: (at.left + at.right) / 2, y: at.bottom + 18, "text-anchor": "middle", class: "small" },
+            noteUnder(lines.length, counts, misplaced, column),
+          ),
+        ]
+      : []),
   ]);
   return { svg, questionable, bad, missing, beyond: beyond.length, smallest, largest, manners: drawn };
 }

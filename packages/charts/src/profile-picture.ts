@@ -1,12 +1,10 @@
-import { type Cast, type Column, Flag, formatIsoTime } from "@wherry/core";
-import { scaleLinear } from "d3-scale";
-import { type Manner, mannerOfRows } from "./cast-rows.ts";
-import { extentOf } from "./extent.ts";
+import { type Cast, type Column, formatIsoTime } from "@wherry/core";
 import { drawLegend } from "./legend.ts";
-import { look } from "./look.ts";
-import { drawPanel, type Panel, type PanelPlace } from "./panel.ts";
-import { axisTitle, printedUnits, quantityName } from "./quantity-words.ts";
-import { element, round, textElement } from "./svg.ts";
+import type { Panel } from "./panel.ts";
+import { CAUTION, picture, scopeOf } from "./picture.ts";
+import { drawProfile } from "./profile-drawing.ts";
+import { printedUnits, quantityName } from "./quantity-words.ts";
+import { textElement } from "./svg.ts";
 
 export interface PictureOptions {
   /** Heading; the cast's id without it. */
@@ -17,8 +15,6 @@ export interface PictureOptions {
   readonly width?: number;
   readonly height?: number;
 }
-
-const CAUTION = "Not for navigation or diving decisions: the local authority and licensed practice decide.";
 
 /** Temperature, salinity, and density or else sound speed. */
 function chosenColumns(cast: Cast, names: readonly string[] | undefined): Column[] {
@@ -82,13 +78,6 @@ function description(
     .join(". ")}.`;
 }
 
-const style = (scope: string) => `#${scope} text{font-family:${look.font};fill:${look.ink}}
-#${scope} .heading{font-size:20px;font-weight:600}
-#${scope} .axis{font-size:13.5px;font-weight:600}
-#${scope} .tick{font-size:12px;fill:${look.quiet}}
-#${scope} .small{font-size:12px;fill:${look.quiet}}
-#${scope} .caution{font-size:12px;font-style:italic;fill:${look.ink}}`;
-
 /**
  * Picture of a cast: quantities side by side against one axis of depth (of sea pressure where the cast has no depth).
  *
@@ -101,7 +90,7 @@ const style = (scope: string) => `#${scope} text{font-family:${look.font};fill:$
 export function profilePicture(cast: Cast, options: PictureOptions = {}): string {
   const width = Math.max(options.width ?? 900, 480);
   const height = Math.max(options.height ?? 740, 420);
-  const scope = `cast-${cast.id.replace(/[^A-Za-z0-9_-]/g, "_")}`;
+  const scope = scopeOf("cast", cast.id);
   const place = cast.columns.get("depth") ?? cast.columns.get("pressure");
   const columns = chosenColumns(cast, options.quantities);
   const names = columns.map((column) =>
@@ -116,122 +105,22 @@ export function profilePicture(cast: Cast, options: PictureOptions = {}): string
     textElement("text", { x: 22, y: 56, class: "small" }, whenAndWhere(cast)),
   ];
   const bottom = textElement("text", { x: 22, y: height - 18, class: "caution" }, CAUTION);
-  const drawing = place && columns.length > 0 ? drawProfile(cast, columns, place, frame, scope) : null;
-  const nothing =
-    "This cast has no depth or pressure, or none of the quantities asked for: there is no profile to draw.";
-  const body = drawing?.svg ?? [textElement("text", { x: 22, y: frame.top, class: "axis" }, nothing)];
-  const words =
-    drawing && place ? description(columns, drawing.panels, place, drawing.deepest) : `${nothing} ${CAUTION}`;
-  return element(
-    "svg",
-    {
-      xmlns: "http://www.w3.org/2000/svg",
-      id: scope,
-      width,
-      height,
-      viewBox: `0 0 ${round(width)} ${round(height)}`,
-      role: "img",
-      "aria-labelledby": `${scope}-title ${scope}-desc`,
-    },
-    [
-      textElement("title", { id: `${scope}-title` }, caption),
-      textElement("desc", { id: `${scope}-desc` }, words),
-      `<style>${style(scope)}</style>`,
-      element("rect", { width, height, fill: look.paper }),
-      ...top,
-      ...body,
-      bottom,
-    ],
-  ).concat("\n");
-}
-
-function drawProfile(
-  cast: Cast,
-  columns: readonly Column[],
-  place: Column,
-  frame: PanelPlace,
-  scope: string,
-) {
-  const manners = mannerOfRows(cast);
-  const placed = (row: number) => manners[row] !== "air" && place.flags[row] !== Flag.bad;
-  const [shallowest, deepest] = extentOf(place.values.filter((_, row) => placed(row))) ?? [0, NaN];
-  const reach = Number.isFinite(deepest) && deepest > 0 ? deepest : 1;
-  const depthScale = scaleLinear([Math.min(0, shallowest), reach * 1.06], [frame.top, frame.bottom]);
-  const gap = 38;
-  const each = (frame.right - frame.left - gap * (columns.length - 1)) / columns.length;
-  const places = columns.map((_, i) => {
-    const left = frame.left + i * (each + gap);
-    return { ...frame, left, right: left + each };
-  });
-  const clips = places.map((at, i) =>
-    element("clipPath", { id: `${scope}-panel-${i + 1}` }, [
-      element("rect", { x: at.left, y: at.top, width: at.right - at.left, height: at.bottom - at.top }),
-    ]),
-  );
-  const hatch = element(
-    "pattern",
-    {
-      id: `${scope}-hatch`,
-      width: 7,
-      height: 7,
-      patternUnits: "userSpaceOnUse",
-      patternTransform: "rotate(45)",
-    },
-    [element("path", { d: "M0 0V7", stroke: look.hatch, "stroke-width": "1.6" })],
-  );
-  const ticks = depthScale.ticks(Math.max(2, Math.floor((frame.bottom - frame.top) / 55)));
-  const printDepth = depthScale.tickFormat(ticks.length, "f");
-  const grid = ticks.flatMap((tick) => [
-    ...places.map((at) =>
-      element("path", {
-        d: `M${round(at.left)} ${round(depthScale(tick))}H${round(at.right)}`,
-        stroke: look.grid,
-        fill: "none",
-      }),
-    ),
-    textElement(
-      "text",
-      { x: frame.left - 9, y: depthScale(tick) + 4.2, "text-anchor": "end", class: "tick" },
-      printDepth(tick),
-    ),
-  ]);
-  const end = depthScale(reach);
-  const below = places.map((at) =>
-    element("rect", {
-      class: "not-sampled",
-      x: at.left,
-      y: end,
-      width: at.right - at.left,
-      height: frame.bottom - end,
-      fill: `url(#${scope}-hatch)`,
-    }),
-  );
-  const panels = columns.map((column, i) =>
-    drawPanel(cast, column, place, manners, depthScale, places[i]!, `${scope}-panel-${i + 1}`),
-  );
-  const inAir = manners.filter((manner): manner is Manner => manner === "air").length;
-  return {
-    panels,
-    deepest,
-    svg: [
-      element("defs", {}, [...clips, hatch]),
-      ...(Number.isFinite(deepest) ? below : []),
-      ...grid,
-      textElement(
-        "text",
-        {
-          transform: `translate(32 ${round((frame.top + frame.bottom) / 2)}) rotate(-90)`,
-          "text-anchor": "middle",
-          class: "axis",
-        },
-        axisTitle(place),
-      ),
-      ...panels.map((panel) => panel.svg),
-      drawLegend(panels, inAir, `url(#${scope}-hatch)`, {
+  const drawing =
+    place && columns.length > 0 ? drawProfile(cast, columns, place, frame, { scope, gap: 38 }) : null;
+  const legend = drawing
+    ? drawLegend(drawing.panels, drawing.rowsInAir, drawing.hatch, {
         left: 22,
         right: frame.right,
         y: frame.bottom + 46,
-      }),
-    ],
-  };
+      })
+    : null;
+  const nothing =
+    "This cast has no depth or pressure, or none of the quantities asked for: there is no profile to draw.";
+  const body =
+    drawing && legend
+      ? [...drawing.svg, legend]
+      : [textElement("text", { x: 22, y: frame.top, class: "axis" }, nothing)];
+  const words =
+    drawing && place ? description(columns, drawing.panels, place, drawing.deepest) : `${nothing} ${CAUTION}`;
+  return picture({ scope, width, height, title: caption, description: words }, [...top, ...body, bottom]);
 }

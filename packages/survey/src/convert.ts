@@ -1,5 +1,6 @@
 import { copyFile, mkdir, writeFile } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
+import type { Shoreline } from "@wherry/charts";
 import {
   completeSheet,
   completeSheetText,
@@ -26,14 +27,15 @@ import { processSurvey } from "./process-survey.ts";
 import { gatherKnowledge, type ReadingOptions, unusedAnswers } from "./reading-knowledge.ts";
 import { beginResult } from "./result-folder.ts";
 import { readSheetFile, type SheetFile } from "./sheet-file.ts";
+import { readShoreline } from "./shoreline-file.ts";
 import { chooseTarget } from "./target-file.ts";
 import { type RunOptions, readExports } from "./understand-files.ts";
 import { readVocabulary } from "./vocabulary-file.ts";
 import { startWorkers, type Workers } from "./workers.ts";
 import { type Format, keepOriginals, writeProducts, writeWhpExchange } from "./write-products.ts";
 
-export const DEFAULT_PRODUCTS = ["full", "binned", "series", "csv"] as const;
-/** Every product that can be asked for. */
+export const DEFAULT_PRODUCTS = ["full", "binned", "series", "csv", "report"] as const;
+/** Those that are made unless others are asked for, and those that are made only then. */
 export const PRODUCTS = [...DEFAULT_PRODUCTS, "soundspeed", "whp"] as const;
 export type Product = (typeof PRODUCTS)[number];
 
@@ -50,6 +52,8 @@ export interface ConvertOptions extends RunOptions, ReadingOptions {
   readonly packed?: boolean;
   /** Moment of writing, ISO 8601 UTC, instead of the sheet's. */
   readonly created?: string;
+  /** GeoJSON with land or shore, for the map of the report. */
+  readonly shoreline?: string;
   /** Replace a finished result. */
   readonly force: boolean;
   /** Version of the program. */
@@ -91,6 +95,8 @@ export async function convert(paths: readonly string[], options: ConvertOptions)
   if (!table.ok) return table;
   const target = await chooseTarget(options.target);
   if (!target.ok) return target;
+  const shoreline = await readShoreline(options.shoreline);
+  if (!shoreline.ok) return shoreline;
   const result = await beginResult(options.out, options.force);
   if (!result.ok) return result;
   const workers = await startWorkers(options.jobs ?? 1);
@@ -100,6 +106,7 @@ export async function convert(paths: readonly string[], options: ConvertOptions)
       created: created.value,
       table: table.value,
       target: target.value,
+      shoreline: shoreline.value,
       workers,
     };
     const converted = await convertInto(into, paths, { ...sheet.value, warnings: sheet.warnings }, options);
@@ -143,11 +150,12 @@ interface Into {
   readonly created: string;
   readonly table: StandardNameTable;
   readonly target: Target;
+  readonly shoreline: Shoreline | null;
   readonly workers: Workers;
 }
 
 async function convertInto(
-  { folder, created, table, target, workers }: Into,
+  { folder, created, table, target, shoreline, workers }: Into,
   paths: readonly string[],
   { text, sheet, warnings }: SheetFile & { readonly warnings: readonly Problem[] },
   options: ConvertOptions,
@@ -200,6 +208,14 @@ async function convertInto(
     join(folder, record),
     processingText(processingRecord(casts, { ...recipe }, software, held, new Map<string, LayerMeans | BurstMeans>([...layers, ...bursts]))),
   );
+  const findings = files.flatMap((file) => file.findings);
+  const report = `${sheet.survey.id}_report.html`;
+  if (options.products.includes("report")) {
+    // loaded only here: the drawing brings the shores of the world with it
+    const { surveyReport } = await import("./report/survey-report.ts");
+    const facts = { sheet: completed.sheet, created, software, held, questions, findings, shoreline, record };
+    await writeFile(join(folder, report), surveyReport(casts, layers, facts));
+  }
   const copy = basename(options.sheet);
   await writeFile(join(folder, copy), completeSheetText(text, completed.added));
   const noted = await keepNotes(folder, notes);
@@ -212,11 +228,21 @@ async function convertInto(
     {
       out: options.out,
       files:
-        casts.length === 0 ? [] : [...written.value, ...exchanged.value, record, copy, ...noted, "original/"],
+        casts.length === 0
+          ? []
+          : [
+              ...written.value,
+              ...exchanged.value,
+              ...(options.products.includes("report") ? [report] : []),
+              record,
+              copy,
+              ...noted,
+              "original/",
+            ],
       casts: casts.length,
       held,
       questions,
-      findings: files.flatMap(({ findings }) => findings),
+      findings,
       added: completed.added.map(({ id }) => id),
       skipped: read.skipped.filter((path) => resolve(path) !== resolve(options.sheet)),
     },

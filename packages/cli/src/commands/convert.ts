@@ -23,6 +23,7 @@ interface Options extends ReadingFlags {
   readonly packed?: boolean;
   readonly created?: string;
   readonly vocabulary?: string;
+  readonly shoreline?: string;
   readonly jobs: number;
   readonly force?: boolean;
   readonly json?: boolean;
@@ -69,6 +70,7 @@ export function convertCommand({ terminal, version, signal, finish }: Context): 
     .option("--packed", "in netCDF two bytes a value where that loses nothing (scale_factor)")
     .option("--created <time>", "date of writing, instead of the sheet's")
     .option("--vocabulary <file>", "a CF standard-name table in place of the shipped one")
+    .option("--shoreline <file>", "GeoJSON with land or shore for the map of the report")
     .option("--jobs <number>", "casts worked on at the same time", parseJobs, 1)
     .option("--force", "replace a finished result")
     .option("--json", "write one JSON document to standard output")

@@ -1,0 +1,126 @@
+import { scaleLinear } from "d3-scale";
+import { axisAcross, axisDown, outline, type PanelPlace, sideBySide, ticksOf } from "./axes.ts";
+import type { Point } from "./cast-rows.ts";
+import { extentOf } from "./extent.ts";
+import { pathOf } from "./lines.ts";
+import { look } from "./look.ts";
+import { picture } from "./picture.ts";
+import { element, textElement } from "./svg.ts";
+import { thinned } from "./thin.ts";
+
+/** Levels of a profile, arrays of one length; missing is NaN. */
+export interface Levels {
+  /** Short name of the cast. */
+  readonly label: string;
+  readonly place: Float64Array;
+  /** By quantity. */
+  readonly values: ReadonlyMap<string, Float64Array>;
+}
+
+export interface OverlayPanel {
+  readonly quantity: string;
+  /** With unit. */
+  readonly title: string;
+}
+
+export interface OverlayOptions {
+  readonly scope: string;
+  readonly title: string;
+  readonly description: string;
+  /** With unit. */
+  readonly placeTitle: string;
+  /** At most three a row. */
+  readonly panels: readonly OverlayPanel[];
+}
+
+const WIDTH = 720;
+const ROW = 430;
+
+/** Lighter to darker, in the order of the casts. */
+export const tintOfOrder = (count: number): ((index: number) => string) =>
+  scaleLinear<string>([0, Math.max(count - 1, 1)], [...look.order]);
+
+/** All profiles of a survey over each other, one panel for each quantity; the names stand at their lower ends. */
+export function overlayPicture(casts: readonly Levels[], options: OverlayOptions): string {
+  const { panels, placeTitle } = options;
+  const rows = Math.ceil(panels.length / 3);
+  const svg = Array.from({ length: rows }, (_, row) => {
+    const frame = { left: 62, right: WIDTH - 10, top: row * ROW + 54, bottom: (row + 1) * ROW - 16 };
+    return overlayRow(casts, panels.slice(3 * row, 3 * row + 3), placeTitle, frame);
+  });
+  return picture({ ...options, width: WIDTH, height: Math.max(rows, 1) * ROW }, svg);
+}
+
+function overlayRow(
+  casts: readonly Levels[],
+  panels: readonly OverlayPanel[],
+  placeTitle: string,
+  frame: PanelPlace,
+): string {
+  const deepest = extentOf(casts.flatMap(({ place }) => [...(extentOf(place) ?? [])]))?.[1] ?? 1;
+  const down = scaleLinear([0, Math.max(deepest, 0.1) * 1.05], [frame.top, frame.bottom]);
+  const places = sideBySide(panels.length, frame, 24);
+  const tint = tintOfOrder(casts.length);
+  return element("g", {}, [
+    ...axisDown(ticksOf(down, 55), placeTitle, places),
+    ...panels.map(({ quantity, title }, i) => {
+      const at = places[i]!;
+      const all = extentOf(casts.flatMap(({ values }) => [...(extentOf(values.get(quantity) ?? []) ?? [])]));
+      if (!all) return element("g", {}, [...axisAcross([], title, at), outline(at)]);
+      const margin = Math.max((all[1] - all[0]) * 0.05, Math.abs(all[1]) * 1e-6, 1e-3);
+      const across = scaleLinear([all[0] - margin, all[1] + margin], [at.left, at.right]);
+      const names: string[] = [];
+      const taken: Point[] = [];
+      const lines = casts.map(({ label, place, values }, k) => {
+        const of = values.get(quantity);
+        const runs = of ? runsOfLevels(place, of, (x, y) => [across(x), down(y)]) : [];
+        const end = runs.at(-1)?.at(-1);
+        if (
+          end &&
+          taken.every(([x, y]) => Math.abs(x - end[0]) > 7 * label.length || Math.abs(y - end[1]) > 10)
+        ) {
+          taken.push(end);
+          const x = Math.min(Math.max(end[0], at.left + 8), at.right - 8);
+          names.push(
+            textElement(
+              "text",
+              { x, y: Math.min(end[1] + 12, at.bottom - 2), "text-anchor": "middle", class: "onlines" },
+              label,
+            ),
+          );
+        }
+        return element("path", {
+          d: pathOf(runs.map((run) => thinned(run, "y"))),
+          fill: "none",
+          stroke: tint(k),
+          "stroke-width": "1.3",
+          "stroke-linejoin": "round",
+          "stroke-linecap": "round",
+        });
+      });
+      return element("g", { "data-quantity": quantity }, [
+        ...axisAcross(ticksOf(across, 64), title, at),
+        ...lines,
+        ...names,
+        outline(at),
+      ]);
+    }),
+  ]);
+}
+
+/** Runs of neighbouring levels that hold a value. */
+export function runsOfLevels(
+  place: Float64Array,
+  values: Float64Array,
+  point: (value: number, place: number) => Point,
+): readonly (readonly Point[])[] {
+  const runs: Point[][] = [];
+  let broken = true;
+  for (const [k, value] of values.entries()) {
+    const held = Number.isFinite(value) && Number.isFinite(place[k]);
+    if (held && broken) runs.push([]);
+    if (held) runs.at(-1)!.push(point(value, place[k]!));
+    broken = !held;
+  }
+  return runs;
+}

@@ -1,0 +1,104 @@
+import type { SurveySheet } from "@wherry/contracts";
+import type { CastSummary } from "./cast-summary.ts";
+import { counted, html, listed, type Markup, nothing } from "./html.ts";
+import { momentWords, numberWords, rangeWords } from "./words.ts";
+
+export interface HeadFacts {
+  readonly sheet: SurveySheet;
+  readonly created: string;
+  readonly software: string;
+  /** In the order of time. */
+  readonly casts: readonly CastSummary[];
+  readonly held: number;
+  readonly findings: number;
+}
+
+export const CAUTION =
+  "Sound speed, depth and everything else here are not for navigation or diving decisions: the hydrographic authority and licensed practice decide.";
+
+/** Title, what it is, the survey in a few sentences, and who stands behind it. */
+export function headSection(facts: HeadFacts, contents: Markup): Markup {
+  const { survey } = facts.sheet;
+  return html`<header>
+<div class="leadline"></div>
+<div class="beside">
+<div>
+<h1>${survey.title ?? survey.id}</h1>
+${survey.summary === undefined ? nothing : html`<p>${survey.summary}</p>`}
+${inShort(facts)}
+${survey.comment === undefined ? nothing : html`<p>${survey.comment}</p>`}
+<p class="caution" role="note">${CAUTION}</p>
+${contents}
+</div>
+${factList(facts)}
+</div>
+</header>`;
+}
+
+function inShort({ casts, held, findings }: HeadFacts): Markup {
+  const profiles = casts.filter(({ kind }) => kind === "profile");
+  const series = casts.length - profiles.length;
+  const kinds = [
+    ...(profiles.length > 0 ? [counted(profiles.length, "cast")] : []),
+    ...(series > 0 ? [`${series} series at a fixed depth`] : []),
+  ];
+  const times = casts.map(({ time }) => time).filter((time) => Number.isFinite(time));
+  const when =
+    times.length === 0
+      ? ""
+      : ` between ${momentWords(Math.min(...times))} and ${momentWords(Math.max(...times))}`;
+  const deepest = Math.max(
+    ...casts.map((cast) => (Number.isFinite(cast.deepest) ? cast.deepest : -Infinity)),
+  );
+  const range = (quantity: string, unit: string) => {
+    const all = casts.flatMap((cast) => cast.quantities.get(quantity) ?? []);
+    const least = Math.min(...all.map((each) => (Number.isNaN(each.least) ? Infinity : each.least)));
+    const most = Math.max(...all.map((each) => (Number.isNaN(each.most) ? -Infinity : each.most)));
+    return least <= most ? [`${rangeWords(least, most, 1)}${unit}`] : [];
+  };
+  const ranges = [
+    ...range("temperature", " °C").map((words) => `temperature from ${words}`),
+    ...range("salinity", "").map((words) => `Practical Salinity from ${words}`),
+  ];
+  const measured = casts.flatMap(({ quantities }) =>
+    [...quantities.values()].filter((each) => each.measured),
+  );
+  const sum = (of: "rows" | "questionable" | "bad" | "missing") =>
+    measured.reduce((all, each) => all + each[of], 0);
+  return html`<p>${listed(kinds) || "No cast"}${when}${Number.isFinite(deepest) ? `, down to ${numberWords(deepest, 1)} dbar` : ""}${ranges.length > 0 ? `; ${listed(ranges)}` : ""}.
+Of ${sum("rows")} measured values ${sum("questionable")} are flagged questionable and ${sum("bad")} bad, ${sum("missing")} are missing; none was deleted.
+${findings > 0 ? `Reading the files left ${counted(findings, "finding")}.` : "The files were read without a finding."}
+${held > 0 ? `${counted(held, "cast")} still ${held === 1 ? "waits" : "wait"} for an answer and ${held === 1 ? "is" : "are"} not shown.` : ""}</p>`;
+}
+
+function factList({ sheet, created, software }: HeadFacts): Markup {
+  const { survey, people, platforms = [], instruments = [] } = sheet;
+  const probes = instruments.map(({ name, model, serial_number: serial, calibration_date: calibrated }) =>
+    [
+      name,
+      ...(model === undefined ? [] : [model]),
+      ...(serial === undefined ? [] : [`serial number ${serial}`]),
+      ...(calibrated === undefined ? [] : [`calibrated ${calibrated}`]),
+    ].join(", "),
+  );
+  const facts: [string, string][] = [
+    [
+      "Data set",
+      `${survey.id}${survey.product_version === undefined ? "" : `, version ${survey.product_version}`}`,
+    ],
+    ["Made", `${created.slice(0, 10)} with ${software}`],
+    ["Creator", people?.creator?.name ?? ""],
+    ["Institution", survey.institution ?? people?.creator?.institution ?? ""],
+    ["Project", survey.project ?? ""],
+    ["Water", survey.sea_name ?? ""],
+    ["From", platforms.map(({ name }) => name).join("; ")],
+    ["With", probes.join("; ")],
+    ["Licence", survey.license ?? ""],
+  ];
+  const told = facts
+    .filter(([, words]) => words !== "")
+    .map(([name, words]) => html`<dt>${name}</dt><dd>${words}</dd>`);
+  return html`<dl class="facts">
+${told}
+</dl>`;
+}

@@ -1,0 +1,142 @@
+import type { HeldCast } from "@wherry/converter";
+import type { Problem, StepRecord } from "@wherry/core";
+import type { OpenQuestion } from "../hold-back.ts";
+import type { CastSummary } from "./cast-summary.ts";
+import { counted, html, listed, type Markup, nothing } from "./html.ts";
+
+/** Most places told of one kind of finding, and wordings of one step. */
+const FEW = 4;
+
+/** Findings of reading, open questions, and what the quality tests flagged. */
+export function findingsSection(
+  casts: readonly CastSummary[],
+  problems: readonly Problem[],
+  held: readonly HeldCast[],
+  questions: readonly OpenQuestion[],
+): Markup {
+  const groups = new Map<string, Problem[]>();
+  for (const problem of problems) {
+    const key = JSON.stringify([problem.code, problem.message, problem.remedy ?? ""]);
+    groups.set(key, [...(groups.get(key) ?? []), problem]);
+  }
+  const items = [...groups.values()].map((group) => {
+    const { message, remedy } = group[0]!;
+    const places = [...new Set(group.map(placeWords))].filter((words) => words !== "");
+    const more = places.length > FEW ? ` and ${places.length - FEW} more` : "";
+    return html`<li>${message}.${places.length > 0 ? ` At ${places.slice(0, FEW).join("; ")}${more}.` : ""}${remedy === undefined ? "" : ` ${remedy}`}</li>`;
+  });
+  const open = questions.map(
+    ({ text, answerWith, casts: waiting }) =>
+      html`<li>${text} Waiting: ${listed(waiting)}. Answer with: <code>${answerWith}</code></li>`,
+  );
+  return html`${
+    items.length > 0
+      ? html`<ul class="findings">
+${items}
+</ul>`
+      : html`<p>Reading the files left no finding.</p>`
+  }
+${
+  held.length > 0
+    ? html`<p>${counted(held.length, "cast")} held back by open questions: ${listed(held.map(({ id }) => id))}.</p>
+<ul class="findings">
+${open}
+</ul>`
+    : nothing
+}
+${testTable(casts)}
+<p class="note">These are the findings of reading and of the quality tests. Whether the data set meets an archive's rules is told by <code>wherry check</code>.</p>`;
+}
+
+function placeWords({ where: { file, line, column, variable } }: Problem): string {
+  return [
+    ...(file === undefined ? [] : [file]),
+    ...(line === undefined ? [] : [`line ${line}`]),
+    ...(column === undefined ? [] : [`column ${column}`]),
+    ...(variable === undefined ? [] : [variable]),
+  ].join(", ");
+}
+
+/** How many values each test judged questionable or bad, and in how many casts. */
+function testTable(casts: readonly CastSummary[]): Markup {
+  const counts = new Map<
+    string,
+    { test: string; quantity: string; questionable: number; bad: number; casts: number }
+  >();
+  for (const { quantities } of casts)
+    for (const [name, { name: words, tests }] of quantities)
+      for (const [test, [questionable, bad]] of tests) {
+        const key = `${test} ${name}`;
+        const before = counts.get(key) ?? { test, quantity: words, questionable: 0, bad: 0, casts: 0 };
+        counts.set(key, {
+          ...before,
+          questionable: before.questionable + questionable,
+          bad: before.bad + bad,
+          casts: before.casts + 1,
+        });
+      }
+  if (counts.size === 0) return html`<p>No quality test found a value questionable or bad.</p>`;
+  const rows = [...counts.values()].map(
+    ({ test, quantity, ...each }) =>
+      html`<tr><th scope="row">${test.replaceAll("_", " ")}</th><td>${quantity}</td><td class="n">${each.questionable}</td><td class="n">${each.bad}</td><td class="n">${each.casts}</td></tr>`,
+  );
+  return html`<div class="sheet"><table>
+<caption>Values that a quality test found questionable or bad. A value can be found so by several tests; computed quantities take the flags of what they are computed from.</caption>
+<thead><tr><th scope="col">Test</th><th scope="col">Quantity</th><th scope="col" class="n">Questionable</th><th scope="col" class="n">Bad</th><th scope="col" class="n">Casts</th></tr></thead>
+<tbody>
+${rows}
+</tbody></table></div>`;
+}
+
+/** What was done to the data, step by step, with counts over all casts. */
+export function stepsSection(casts: readonly CastSummary[], record: string): Markup {
+  const steps = new Map<string, { records: StepRecord[]; ids: string[] }>();
+  for (const { id, steps: own } of casts)
+    for (const step of own) {
+      const entry = steps.get(step.step) ?? { records: [], ids: [] };
+      entry.records.push(step);
+      if (entry.ids.at(-1) !== id) entry.ids.push(id);
+      steps.set(step.step, entry);
+    }
+  const rows = [...steps].map(
+    ([step, { records, ids }]) =>
+      html`<tr><th scope="row">${step}</th><td class="n">${ids.length}</td><td>${wordsOf(records)}</td><td>${countsOf(records)}</td></tr>`,
+  );
+  return html`<p>In the order of the work, for ${counted(casts.length, "cast")}. Every parameter stands in <code>${record}</code>; the source files are kept byte for byte.</p>
+<div class="sheet"><table>
+<thead><tr><th scope="col">Step</th><th scope="col" class="n">Casts</th><th scope="col">What was done</th><th scope="col">Counted over all</th></tr></thead>
+<tbody>
+${rows}
+</tbody></table></div>`;
+}
+
+function wordsOf(records: readonly StepRecord[]): string {
+  const times = new Map<string, number>();
+  for (const { words } of records) times.set(words, (times.get(words) ?? 0) + 1);
+  const most = [...times].sort((a, b) => b[1] - a[1]);
+  if (most.length === 1) return most[0]![0];
+  const told = most.slice(0, FEW).map(([words, count]) => `${words} (${count})`);
+  const rest = records.length - most.slice(0, FEW).reduce((sum, [, count]) => sum + count, 0);
+  return `${told.join("; ")}${rest > 0 ? `; otherwise for ${rest} more` : ""}`;
+}
+
+function countsOf(records: readonly StepRecord[]): string {
+  const sums = new Map<string, number>();
+  for (const { counts } of records)
+    for (const [name, count] of Object.entries(counts))
+      if (SUMMED(name)) sums.set(name, (sums.get(name) ?? 0) + count);
+  return [...sums]
+    .filter(([, sum]) => sum !== 0)
+    .map(([name, sum]) => `${countWords(name)} ${sum}`)
+    .join(", ");
+}
+
+/** Places and largest values make no sum. */
+const SUMMED = (name: string): boolean => name !== "deepestRow" && name !== "maxPressure";
+
+/** "airRowsAtStart" as "air rows at start". */
+const countWords = (name: string): string =>
+  name
+    .replaceAll(".", ", ")
+    .replaceAll("_", " ")
+    .replace(/[a-z][A-Z]/g, ([a, b]) => `${a} ${b!.toLowerCase()}`);

@@ -42,11 +42,12 @@ for (const name of readdirSync(join(root, out)).sort()) {
     stats.isDirectory() ? `  ${name}/` : `  ${name.padEnd(44)} ${String(stats.size).padStart(9)} bytes`,
   );
 }
-const [layers, rows] = ["_binned.csv", "_full.nc"].map((end) =>
+const [page, layers, rows] = ["_report.html", "_binned.csv", "_full.nc"].map((end) =>
   readdirSync(join(root, out)).find((name) => name.endsWith(end)),
 );
 console.log(`
 Open first:
+  ${out}/${page}  the survey at a glance, in a browser
   ${out}/${layers}   layer means, in any spreadsheet
   ${out}/${rows}      every row with its flags, in any program that reads netCDF
 The survey is invented. Not for navigation or diving: the hydrographic authority and licensed practice decide.`);

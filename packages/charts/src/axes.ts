@@ -36,11 +36,13 @@ export function axisAcross(
   const [edge, out] = side === "above" ? [top, -1] : [bottom, 1];
   const words =
     side === "above" ? { tick: top - 9, title: top - 29 } : { tick: bottom + 18, title: bottom + 37 };
+  // numbers at the corners stay within the panel, where the next one's begin
+  const anchorAt = (at: number) => (at < left + 12 ? "start" : at > right - 12 ? "end" : "middle");
   return [
     ...ticks.flatMap(({ at, words: text }) => [
       line(`M${round(at)} ${round(top)}V${round(bottom)}`, look.grid),
       line(`M${round(at)} ${round(edge + 5 * out)}V${round(edge)}`, look.frame),
-      textElement("text", { x: at, y: words.tick, "text-anchor": "middle", class: "tick" }, text),
+      textElement("text", { x: at, y: words.tick, "text-anchor": anchorAt(at), class: "tick" }, text),
     ]),
     textElement(
       "text",

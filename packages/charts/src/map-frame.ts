@@ -158,27 +158,29 @@ function angleWords(degrees: number, signs: string, step: number): string {
   return step >= 60 ? `${whole}°${sign}` : `${whole}°${rest.toFixed(decimals).padStart(2, "0")}′${sign}`;
 }
 
-/** A bar of a round length in km above one in nautical miles; left end at x. */
-export function drawScaleBar(pixelsPerKilometre: number, x: number, y: number, most: number): string[] {
-  const bar = (perUnit: number, unit: string, dy: number, side: 1 | -1) => {
-    const length = roundBelow(most / perUnit);
+/** Pixels that the scale bars take. */
+export const SCALE_BARS = { width: 210, height: 44 } as const;
+
+/** A bar of a round length in km above one in nautical miles; left upper corner of their room at x, y. */
+export function drawScaleBars(pixelsPerKilometre: number, x: number, y: number): string[] {
+  const bar = (perUnit: number, unit: string, plural: string, base: number, side: 1 | -1) => {
+    const length = roundBelow(110 / perUnit);
     const wide = length * perUnit;
     return [
       element("path", {
-        d: `M${round(x)} ${round(y + dy)}v${4 * side}v${-4 * side}h${round(wide)}v${4 * side}`,
-        fill: "none",
-        stroke: look.ink,
+        d: `M${round(x)} ${round(base + 5 * side)}v${-5 * side}h${round(wide)}v${5 * side}`,
+        ...{ fill: "none", stroke: look.ink, "stroke-width": "1.2" },
       }),
       textElement(
         "text",
-        { x: x + wide + 6, y: y + dy + (side < 0 ? 1 : 8), class: "small" },
-        `${length} ${unit}`,
+        { x: x + wide + 7, y: base + (side < 0 ? 0 : 9), class: "onlines" },
+        `${length} ${length === 1 ? unit : plural}`,
       ),
     ];
   };
   return [
-    ...bar(pixelsPerKilometre, "km", 0, -1),
-    ...bar(pixelsPerKilometre * 1.852, "nautical miles", 4, 1),
+    ...bar(pixelsPerKilometre, "km", "km", y + 16, -1),
+    ...bar(pixelsPerKilometre * 1.852, "nautical mile", "nautical miles", y + 21, 1),
   ];
 }
 

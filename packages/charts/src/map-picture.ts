@@ -1,11 +1,11 @@
 import type { Position } from "@wherry/core";
 import { geoGraticule10, geoOrthographic, geoPath } from "d3-geo";
-import { clipOf, outline } from "./axes.ts";
+import { clipOf, outline, type PanelPlace } from "./axes.ts";
 import type { Point } from "./cast-rows.ts";
+import { drawLabels } from "./labels.ts";
 import { drawLand, naturalEarthLand, type Shoreline } from "./land.ts";
 import { look } from "./look.ts";
-import { drawGraticule, drawScaleBar, type LonLat, mapFrame, middleOf } from "./map-frame.ts";
-import { drawLabels } from "./map-labels.ts";
+import { drawGraticule, drawScaleBars, type LonLat, mapFrame, middleOf, SCALE_BARS } from "./map-frame.ts";
 import { picture } from "./picture.ts";
 import { element, round, textElement } from "./svg.ts";
 
@@ -86,13 +86,30 @@ export function mapPicture(casts: readonly MapCast[], options: MapOptions): Surv
     outline(at),
     ...drawGlobe(middleOf(fixes), 645, 72, 62, `${options.scope}-globe`),
     ...drawKey(casts, drift !== "", 590, 168),
-    ...drawScaleBar(pixelsPerKilometre, 590, at.bottom - 18, 74),
+    ...drawScaleBars(pixelsPerKilometre, ...emptiestCorner(stations, at)),
   ]);
   return {
     svg,
     land: options.shoreline ? "own" : land ? "Natural Earth 1:50m" : "none",
     unnamed: labels.unnamed,
   };
+}
+
+/** Where the scale bars cover fewest stations: their left upper corner. */
+function emptiestCorner(stations: readonly { readonly at: Point }[], at: PanelPlace): [number, number] {
+  const { width, height } = SCALE_BARS;
+  const [left, right] = [at.left + 14, at.right - width];
+  const [top, bottom] = [at.top + 8, at.bottom - height];
+  const corners: [number, number][] = [
+    [left, bottom],
+    [right, bottom],
+    [left, top],
+    [right, top],
+  ];
+  const covered = ([x, y]: [number, number]) =>
+    stations.filter(({ at: [sx, sy] }) => sx > x - 10 && sx < x + width && sy > y - 10 && sy < y + height)
+      .length;
+  return corners.reduce((best, each) => (covered(each) < covered(best) ? each : best));
 }
 
 const stationMark = (kind: MapCast["kind"], x: number, y: number): string =>

@@ -1,11 +1,13 @@
 import { scaleLinear } from "d3-scale";
-import { axisAcross, axisDown, outline, type PanelPlace, sideBySide, ticksOf } from "./axes.ts";
+import { axisAcross, outline, type PanelPlace, sideBySide, ticksOf } from "./axes.ts";
 import type { Point } from "./cast-rows.ts";
+import { depthAxis, drawDepthAxis } from "./depth-axis.ts";
 import { extentOf } from "./extent.ts";
+import { drawLabels } from "./labels.ts";
 import { pathOf } from "./lines.ts";
 import { look } from "./look.ts";
 import { picture } from "./picture.ts";
-import { element, textElement } from "./svg.ts";
+import { element } from "./svg.ts";
 import { thinned } from "./thin.ts";
 
 /** Levels of a profile, arrays of one length; missing is NaN. */
@@ -57,38 +59,27 @@ function overlayRow(
   placeTitle: string,
   frame: PanelPlace,
 ): string {
-  const deepest = extentOf(casts.flatMap(({ place }) => [...(extentOf(place) ?? [])]))?.[1] ?? 1;
-  const down = scaleLinear([0, Math.max(deepest, 0.1) * 1.05], [frame.top, frame.bottom]);
+  const axis = depthAxis(
+    casts.map(({ place }) => extentOf(place)?.[1] ?? Number.NaN),
+    frame,
+  );
+  const { down } = axis;
   const places = sideBySide(panels.length, frame, 24);
   const tint = tintOfOrder(casts.length);
   return element("g", {}, [
-    ...axisDown(ticksOf(down, 55), placeTitle, places),
+    ...drawDepthAxis(axis, placeTitle, places),
     ...panels.map(({ quantity, title }, i) => {
       const at = places[i]!;
       const all = extentOf(casts.flatMap(({ values }) => [...(extentOf(values.get(quantity) ?? []) ?? [])]));
       if (!all) return element("g", {}, [...axisAcross([], title, at), outline(at)]);
       const margin = Math.max((all[1] - all[0]) * 0.05, Math.abs(all[1]) * 1e-6, 1e-3);
       const across = scaleLinear([all[0] - margin, all[1] + margin], [at.left, at.right]);
-      const names: string[] = [];
-      const taken: Point[] = [];
+      const ends: { at: Point; label: string }[] = [];
       const lines = casts.map(({ label, place, values }, k) => {
         const of = values.get(quantity);
         const runs = of ? runsOfLevels(place, of, (x, y) => [across(x), down(y)]) : [];
         const end = runs.at(-1)?.at(-1);
-        if (
-          end &&
-          taken.every(([x, y]) => Math.abs(x - end[0]) > 7 * label.length || Math.abs(y - end[1]) > 10)
-        ) {
-          taken.push(end);
-          const x = Math.min(Math.max(end[0], at.left + 8), at.right - 8);
-          names.push(
-            textElement(
-              "text",
-              { x, y: Math.min(end[1] + 12, at.bottom - 2), "text-anchor": "middle", class: "onlines" },
-              label,
-            ),
-          );
-        }
+        if (end) ends.push({ at: end, label });
         return element("path", {
           d: pathOf(runs.map((run) => thinned(run, "y"))),
           fill: "none",
@@ -101,7 +92,7 @@ function overlayRow(
       return element("g", { "data-quantity": quantity }, [
         ...axisAcross(ticksOf(across, 64), title, at),
         ...lines,
-        ...names,
+        drawLabels(ends, at).svg,
         outline(at),
       ]);
     }),

@@ -1,6 +1,7 @@
-import { scaleLinear } from "d3-scale";
-import { axisAcross, axisDown, clipOf, outline, ticksOf } from "./axes.ts";
+import { type ScaleLinear, scaleLinear } from "d3-scale";
+import { axisAcross, clipOf, outline, ticksOf } from "./axes.ts";
 import type { Point } from "./cast-rows.ts";
+import { depthAxis, drawDepthAxis } from "./depth-axis.ts";
 import { extentOf } from "./extent.ts";
 import { isolines, type Station } from "./isolines.ts";
 import { pathOf } from "./lines.ts";
@@ -31,14 +32,17 @@ const [WIDTH, HEIGHT] = [720, 330];
  * only lines of equal value, from linear interpolation at equal depth, none below the shallower of the two.
  */
 export function sectionPicture(stations: readonly SectionStation[], options: SectionOptions): string {
-  const at = { left: 62, right: WIDTH - 92, top: 46, bottom: HEIGHT - 48 };
+  const at = { left: 62, right: WIDTH - 114, top: 46, bottom: HEIGHT - 48 };
   const values = extentOf(stations.flatMap((each) => [...(extentOf(each.values) ?? [])])) ?? [0, 1];
   const span = values[1] - values[0] || Math.max(Math.abs(values[0]) * 0.01, 0.01);
   const distances = extentOf(stations.map(({ distance }) => distance)) ?? [0, 1];
-  const deepest = extentOf(stations.flatMap(({ place }) => [...place]))?.[1] ?? 1;
   const margin = 0.035 * (distances[1] - distances[0] || 1);
   const across = scaleLinear([distances[0] - margin, distances[1] + margin], [at.left, at.right]);
-  const down = scaleLinear([0, Math.max(deepest, 0.1) * 1.06], [at.top, at.bottom]);
+  const axis = depthAxis(
+    stations.map(({ place }) => extentOf(place)?.[1] ?? Number.NaN),
+    at,
+  );
+  const { down } = axis;
   const tone = scaleLinear<string>([values[0], values[0] + span / 2, values[0] + span], [...look.tones]);
   const ordered = [...stations].sort((a, b) => a.distance - b.distance);
   const gaps = ordered.slice(1).map(({ distance }, k) => across(distance) - across(ordered[k]!.distance));
@@ -46,6 +50,7 @@ export function sectionPicture(stations: readonly SectionStation[], options: Sec
   const columns = ordered.map((station) => drawColumn(station, across(station.distance), wide, down, tone));
   const levels = scaleLinear([values[0], values[0] + span], [0, 1]).ticks(8);
   const print = scaleLinear([values[0], values[0] + span], [0, 1]).tickFormat(8, "f");
+  const named: Point[] = [];
   const lines = levels.map((level) => {
     const pieces = ordered
       .slice(1)
@@ -57,8 +62,10 @@ export function sectionPicture(stations: readonly SectionStation[], options: Sec
       [],
     );
     const [x, y] = middleOf(longest);
+    const crowded = named.some(([nx, ny]) => Math.abs(nx - x) < 24 && Math.abs(ny - y) < 12);
+    if (!crowded) named.push([x, y]);
     const name =
-      lengthOf(longest) < 30
+      crowded || lengthOf(longest) < 30
         ? []
         : [textElement("text", { x, y: y + 4, "text-anchor": "middle", class: "onlines" }, print(level))];
     const d = pathOf(pieces.map((piece) => thinned(piece, "x")));
@@ -77,7 +84,7 @@ export function sectionPicture(stations: readonly SectionStation[], options: Sec
   return picture({ ...options, width: WIDTH, height: HEIGHT }, [
     clipOf(clip, at),
     ...axisAcross(ticksOf(across, 64), options.distanceTitle, at, "below"),
-    ...axisDown(ticksOf(down, 45), options.placeTitle, [at]),
+    ...drawDepthAxis(axis, options.placeTitle, [at]),
     element("g", { "clip-path": `url(#${clip})` }, [
       ...columns,
       element("path", {
@@ -95,31 +102,40 @@ export function sectionPicture(stations: readonly SectionStation[], options: Sec
   ]);
 }
 
-/** One block for each level, as high as the way to its neighbours. */
+/** Tones are told apart in so many steps; neighbours of one step are one block. */
+const TONES = 40;
+
+/** Blocks of tones, each level as high as the way to its neighbours. */
 function drawColumn(
   { place, values, label }: SectionStation,
   x: number,
   wide: number,
   down: (value: number) => number,
-  tone: (value: number) => string,
+  tone: ScaleLinear<string, string>,
 ): string {
+  const [least = 0, , most = 1] = tone.domain();
+  const stepOf = (value: number) => Math.round(((value - least) / (most - least)) * TONES);
+  const edge = (k: number) =>
+    k <= 0
+      ? place[0]! - ((place[1] ?? place[0]!) - place[0]!) / 2
+      : k >= place.length
+        ? place.at(-1)! + (place.at(-1)! - (place.at(-2) ?? place.at(-1)!)) / 2
+        : (place[k - 1]! + place[k]!) / 2;
   const blocks: string[] = [];
-  for (const [k, value] of values.entries()) {
-    if (Number.isNaN(value)) continue;
-    const half =
-      ((place[k + 1] ?? place[k]!) - (place[k - 1] ?? place[k]!)) / (k > 0 && k + 1 < place.length ? 4 : 2);
-    const [top, bottom] = [down(place[k]! - half), down(place[k]! + half)];
-    blocks.push(
-      element("rect", {
-        x: x - wide / 2,
-        y: top,
-        width: wide,
-        height: Math.max(bottom - top, 0.6),
-        fill: tone(value),
-      }),
-    );
+  for (let first = 0; first < place.length; ) {
+    const step = stepOf(values[first]!);
+    let next = first + 1;
+    while (next < place.length && Object.is(stepOf(values[next]!), step)) next++;
+    if (!Number.isNaN(step)) {
+      const [top, bottom] = [down(edge(first)), down(edge(next))];
+      const fill = tone(least + (step / TONES) * (most - least));
+      blocks.push(
+        element("rect", { x: x - wide / 2, y: top, width: wide, height: Math.max(bottom - top, 0.6), fill }),
+      );
+    }
+    first = next;
   }
-  return element("g", { "data-cast": label }, blocks);
+  return element("g", { "data-cast": label, "shape-rendering": "crispEdges" }, blocks);
 }
 
 const lengthOf = (points: readonly Point[]): number =>
@@ -191,6 +207,6 @@ function toneScale(
     ...levels.map((level) =>
       textElement("text", { x: left + 18, y: up(level) + 4, class: "tick" }, print(level)),
     ),
-    textElement("text", { x: left + 58, y: at.top + 14, "text-anchor": "end", class: "small" }, title),
+    textElement("text", { x: left - 14, y: at.top + 12, class: "small" }, title),
   ];
 }

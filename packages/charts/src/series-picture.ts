@@ -81,7 +81,7 @@ function drawSeriesPanel(
         "stroke-linecap": "round",
       },
       ...look.lines[manner],
-      "stroke-width": "1.2",
+      "stroke-width": "0.9",
     });
   });
   const marksAt = (flag: number) => {

@@ -3,6 +3,7 @@ import { type ScaleLinear, scaleLinear } from "d3-scale";
 import { axisAcross, axisDown, clipOf, outline, type PanelPlace, ticksOf } from "./axes.ts";
 import type { Point } from "./cast-rows.ts";
 import { extentOf } from "./extent.ts";
+import { drawLabels } from "./labels.ts";
 import { pathOf } from "./lines.ts";
 import { look } from "./look.ts";
 import { tintOfOrder } from "./overlay-picture.ts";
@@ -37,31 +38,26 @@ export function temperatureSalinityPicture(casts: readonly WaterOfCast[], option
   const salt = found[0] ?? ([0, 35] as const);
   const warmth = found[1] ?? ([0, 20] as const);
   // a shelf sea must not look like an estuary: an axis spans at least a tenth of a g/kg and half a degree
-  const across = scaleLinear(widened(salt, 0.1, 0), [at.left, at.right]).nice(6);
-  const up = scaleLinear(widened(warmth, 0.5, -3), [at.bottom, at.top]).nice(6);
+  const across = scaleLinear(widened(salt, 0.1, 0), [at.left, at.right]);
+  const up = scaleLinear(widened(warmth, 0.5, -3), [at.bottom, at.top]);
   const clip = `${options.scope}-panel`;
   const tint = tintOfOrder(casts.length);
+  const all: Point[] = [];
+  const ends: { at: Point; label: string }[] = [];
   const marks = casts.map(({ label, SA, CT }, k) => {
     const points = [...SA.keys()]
       .filter((i) => Number.isFinite(SA[i]) && Number.isFinite(CT[i]))
       .map((i): Point => [across(SA[i]!), up(CT[i]!)]);
+    const last = points.at(-1);
+    all.push(...points);
+    if (last) ends.push({ at: last, label });
     const dots = apart(points, 3)
       .map(([x, y]) => `M${round(x)} ${round(y)}h0.1`)
       .join("");
+    const stroke = { fill: "none", stroke: tint(k) };
     return element("g", { "data-cast": label }, [
-      element("path", {
-        d: pathOf([apart(points, 1.5)]),
-        fill: "none",
-        stroke: tint(k),
-        "stroke-width": "0.8",
-      }),
-      element("path", {
-        d: dots,
-        fill: "none",
-        stroke: tint(k),
-        "stroke-width": "4",
-        "stroke-linecap": "round",
-      }),
+      element("path", { d: pathOf([apart(points, 1.5)]), ...stroke, "stroke-width": "0.8" }),
+      element("path", { d: dots, ...stroke, "stroke-width": "4", "stroke-linecap": "round" }),
     ]);
   });
   return picture({ ...options, width: WIDTH, height: HEIGHT }, [
@@ -69,6 +65,7 @@ export function temperatureSalinityPicture(casts: readonly WaterOfCast[], option
     ...axisAcross(ticksOf(across, 64), "Absolute Salinity / g kg⁻¹", at, "below"),
     ...axisDown(ticksOf(up, 55), "Conservative Temperature / °C", [at]),
     element("g", { "clip-path": `url(#${clip})` }, [...densityLines(across, up, at), ...marks]),
+    drawLabels(ends, at, all).svg,
     outline(at),
   ]);
 }

@@ -65,7 +65,8 @@ const quantityWords = (name: string, { title, least, most, questionable, bad }: 
   `${title}: ${rangeWords(least, most, placesOf(name))}, ${questionable} questionable, ${bad} bad`;
 
 function flagWords({ quantities }: CastSummary): string {
-  const parts = [...quantities.values()].flatMap(({ name, questionable, bad, missing }) => {
+  const own = [...quantities].filter(([key, { measured }]) => measured || key === "salinity");
+  const parts = own.flatMap(([, { name, questionable, bad, missing }]) => {
     const counts = [
       ...(questionable > 0 ? [`${questionable} questionable`] : []),
       ...(bad > 0 ? [`${bad} bad`] : []),

@@ -1,4 +1,4 @@
-import { overlayPicture, sectionPicture, temperatureSalinityPicture } from "@wherry/charts";
+import { brokenAxisAt, overlayPicture, sectionPicture, temperatureSalinityPicture } from "@wherry/charts";
 import type { CastSummary, SummaryLevels } from "./cast-summary.ts";
 import { asMarkup, counted, html, listed, type Markup, nothing } from "./html.ts";
 import { FEWEST, OFF_LINE, type StationLine, stationLines } from "./station-line.ts";
@@ -57,13 +57,22 @@ export function overlaySection(casts: readonly CastSummary[], names: Names): Mar
       panels: quantities.map((quantity) => ({ quantity, title: titleOf(casts, quantity) })),
     },
   );
-  const layers = widths.length === 1 ? `layers of ${numberWords(widths[0]!, 2)} m or dbar` : "layers";
+  const unit = placeTitle(all).split(" / ").at(-1);
+  const layers = widths.length === 1 ? `layers of ${numberWords(widths[0]!, 2)} ${unit}` : "layers";
   return html`<figure class="beside">
 ${asMarkup(svg)}
 <figcaption>
 <p>Means over ${layers} of the ${counted(all.length, "profile")}, of values flagged good or not evaluated. The first cast in time is the lightest line, the last the darkest; the name stands at the lower end where there is room.</p>
+${brokenAxis(all)}
 </figcaption>
 </figure>`;
+}
+
+function brokenAxis(all: readonly { readonly levels: SummaryLevels }[]): Markup {
+  const at = brokenAxisAt(all.map(({ levels }) => levels.place.at(-1) ?? Number.NaN));
+  return at === null
+    ? nothing
+    : html`<p>A few casts go much deeper than most: below ${at} the axis is compressed, from the heavier line down.</p>`;
 }
 
 /** Temperature against salinity. */
@@ -145,6 +154,7 @@ ${pictures.map((svg) => html`<figure>${asMarkup(svg)}</figure>`)}
 </div>
 <div class="note">
 <p>Measured: the column of tones under each station (layer means). Between neighbouring stations the lines of equal value come from linear interpolation at equal depth; none is drawn below the shallower of the two. The dotted line joins the deepest layers, it is not the bottom.</p>
+${brokenAxis(stations.map(({ cast }) => ({ levels: cast.levels! })))}
 <p>${counted(stations.length, "station")} on ${numberWords(length, 2)} km from west to east (south to north on a meridian), at most ${numberWords(farthest, 2)} km off the straight line.${span}</p>
 ${repeated.length > 0 ? html`<p>Left out, made at a place that another cast stands for: ${listed(repeated.map(({ id }) => names.get(id) ?? id))}. The first cast in time stands for its place.</p>` : nothing}
 <p>A section is drawn where stations form a line: ${CRITERION}; else for stretches of casts that follow each other in time in one direction.</p>

@@ -1,7 +1,7 @@
 import type { SurveySheet } from "@wherry/contracts";
 import type { CastSummary } from "./cast-summary.ts";
 import { counted, html, listed, type Markup, nothing } from "./html.ts";
-import { momentWords, numberWords, rangeWords } from "./words.ts";
+import { countWords, momentWords, numberWords, rangeWords } from "./words.ts";
 
 export interface HeadFacts {
   readonly sheet: SurveySheet;
@@ -66,7 +66,7 @@ function inShort({ casts, held, findings }: HeadFacts): Markup {
   const sum = (of: "rows" | "questionable" | "bad" | "missing") =>
     measured.reduce((all, each) => all + each[of], 0);
   return html`<p>${listed(kinds) || "No cast"}${when}${Number.isFinite(deepest) ? `, down to ${numberWords(deepest, 1)} dbar` : ""}${ranges.length > 0 ? `; ${listed(ranges)}` : ""}.
-Of ${sum("rows")} measured values ${sum("questionable")} are flagged questionable and ${sum("bad")} bad, ${sum("missing")} are missing; none was deleted.
+Of ${countWords(sum("rows"))} measured values ${countWords(sum("questionable"))} are flagged questionable and ${countWords(sum("bad"))} bad, ${sum("missing") === 0 ? "none is" : `${countWords(sum("missing"))} are`} missing; nothing was deleted.
 ${findings > 0 ? `Reading the files left ${counted(findings, "finding")}.` : "The files were read without a finding."}
 ${held > 0 ? `${counted(held, "cast")} still ${held === 1 ? "waits" : "wait"} for an answer and ${held === 1 ? "is" : "are"} not shown.` : ""}</p>`;
 }

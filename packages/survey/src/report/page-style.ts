@@ -15,6 +15,7 @@ h3 { font-size: 1.1rem; margin: 0; }
 p { margin: 0 0 .8rem; max-width: 45rem; overflow-wrap: anywhere; }
 a { color: var(--water); text-underline-offset: .15em; }
 svg { display: block; width: 100%; max-width: 720px; height: auto; }
+svg > rect:first-of-type { fill: none; }
 .leadline { height: 14px; margin: 0 0 2rem; border-top: 2px solid var(--ink);
   background: repeating-linear-gradient(90deg, var(--ink) 0 2px, transparent 2px 120px) 0 0 / 100% 14px no-repeat,
     repeating-linear-gradient(90deg, var(--ink) 0 1px, transparent 1px 24px) 0 0 / 100% 7px no-repeat;
@@ -24,6 +25,7 @@ svg { display: block; width: 100%; max-width: 720px; height: auto; }
 figure { margin: 0 0 1.6rem; }
 figcaption, .note, .facts, table, nav, .caution, footer { font: .84rem/1.45 "Helvetica Neue", Arial, "Liberation Sans", sans-serif; }
 figcaption, .note { color: var(--faint); overflow-wrap: anywhere; }
+.after { margin-top: .8rem; }
 figcaption p, .note p { margin-bottom: .5rem; }
 .facts { margin: 0; }
 .facts dt { color: var(--faint); }
@@ -35,15 +37,18 @@ nav ol { margin: 0; padding: 0; list-style: none; columns: 13rem; }
 .sheet { overflow-x: auto; }
 table { border-collapse: collapse; font-variant-numeric: tabular-nums; }
 caption { text-align: left; color: var(--faint); padding-bottom: .4rem; }
-th, td { text-align: left; vertical-align: top; padding: .22rem .9rem .22rem 0; border-bottom: 1px solid var(--line); overflow-wrap: anywhere; }
+th, td { text-align: left; vertical-align: top; padding: .22rem .9rem .22rem 0; border-bottom: 1px solid var(--line); }
+td { overflow-wrap: anywhere; }
 th { font-weight: bold; border-bottom: 1px solid var(--ink); }
 tbody th { font-weight: normal; border-bottom: 1px solid var(--line); }
 td.n, th.n { text-align: right; white-space: nowrap; }
-td.w { white-space: nowrap; }
+.w { white-space: nowrap; }
 .cast { margin: 1.8rem 0 0; padding-top: .5rem; border-top: 1px solid var(--line); }
+.cast figure { margin-bottom: .3rem; }
+.cast details { display: inline-block; vertical-align: top; margin-right: 2rem; max-width: 100%; }
 .cast header { display: flex; flex-wrap: wrap; gap: 0 1.2rem; align-items: baseline; margin-bottom: .2rem; }
 .cast header .note { margin: 0; }
-details { margin: .3rem 0; }
+details { margin: .3rem 0; font-size: .9rem; }
 summary { cursor: pointer; color: var(--water); }
 .findings { padding: 0; list-style: none; max-width: 45rem; }
 .findings li { margin: 0 0 .8rem; padding-left: 1rem; border-left: 4px double var(--ink); overflow-wrap: anywhere; }
@@ -66,7 +71,9 @@ footer { margin-top: 3rem; border-top: 1px solid var(--ink); padding-top: .6rem;
   .facts dd { margin: 0 0 .15rem; }
   .plate { margin-top: 8mm; }
   .cast { margin-top: 5mm; }
-  nav, details { display: none; }
+  nav, details, .cast details { display: none; }
+  .key { break-after: avoid; }
+  p { break-inside: avoid; }
   a { color: inherit; text-decoration: none; }
   th, td { padding: .12rem .5rem .12rem 0; }
 }

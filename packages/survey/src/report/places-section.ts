@@ -47,6 +47,7 @@ export function castTable(
   sheet: SurveySheet,
 ): Markup {
   const stations = new Map(sheet.casts?.map(({ id, station }) => [id, station ?? ""]));
+  const numbered = casts.some(({ id }) => !id.endsWith(names.get(id) ?? id));
   const withStations = [...stations.values()].some((station) => station !== "");
   const rows = casts.slice(0, MOST).map((cast) => {
     const [T, S] = ["temperature", "salinity"].map((name) => cast.quantities.get(name));
@@ -54,11 +55,11 @@ export function castTable(
     const sum = (of: "questionable" | "bad") => measured.reduce((all, each) => all + each[of], 0);
     const anchor = anchors.get(cast.id);
     const name = anchor === undefined ? html`${cast.id}` : html`<a href="#${anchor}">${cast.id}</a>`;
-    return html`<tr><th scope="row">${name}</th><td>${names.get(cast.id) ?? ""}</td>${withStations ? html`<td>${stations.get(cast.id) ?? ""}</td>` : nothing}<td class="w">${momentWords(cast.time).replace(" UTC", "")}</td><td class="w">${positionWords(cast.start ?? cast.end)}</td><td class="n">${cast.rows}</td><td class="n">${numberWords(cast.deepest, 1)}</td><td class="n">${rangeWords(T?.least ?? NaN, T?.most ?? NaN, 2)}</td><td class="n">${rangeWords(S?.least ?? NaN, S?.most ?? NaN, 2)}</td><td class="n">${sum("questionable")}</td><td class="n">${sum("bad")}</td></tr>`;
+    return html`<tr><th scope="row" class="w">${name}</th>${numbered ? html`<td>${names.get(cast.id) ?? ""}</td>` : nothing}${withStations ? html`<td>${stations.get(cast.id) ?? ""}</td>` : nothing}<td class="w">${momentWords(cast.time).replace(" UTC", "")}</td><td class="w">${positionWords(cast.start ?? cast.end)}</td><td class="n">${cast.rows}</td><td class="n">${numberWords(cast.deepest, 1)}</td><td class="n">${rangeWords(T?.least ?? NaN, T?.most ?? NaN, 2)}</td><td class="n">${rangeWords(S?.least ?? NaN, S?.most ?? NaN, 2)}</td><td class="n">${sum("questionable")}</td><td class="n">${sum("bad")}</td></tr>`;
   });
   return html`<div class="sheet"><table>
 <caption>Ranges are of rows in water that are flagged neither questionable nor bad; the last two columns count measured values. Times are UTC, of the start where it is known.</caption>
-<thead><tr><th scope="col">Cast</th><th scope="col">In pictures</th>${withStations ? html`<th scope="col">Station</th>` : nothing}<th scope="col">Time</th><th scope="col">Position</th><th scope="col" class="n">Rows</th><th scope="col" class="n">Deepest / dbar</th><th scope="col" class="n">Temperature / °C</th><th scope="col" class="n">Practical Salinity</th><th scope="col" class="n">Questionable</th><th scope="col" class="n">Bad</th></tr></thead>
+<thead><tr><th scope="col">Cast</th>${numbered ? html`<th scope="col">Number</th>` : nothing}${withStations ? html`<th scope="col">Station</th>` : nothing}<th scope="col">Time</th><th scope="col">Position</th><th scope="col" class="n">Rows</th><th scope="col" class="n">Deepest /<br>dbar</th><th scope="col" class="n">Temperature /<br>°C</th><th scope="col" class="n">Practical<br>Salinity</th><th scope="col" class="n">Question-<br>able</th><th scope="col" class="n">Bad</th></tr></thead>
 <tbody>
 ${rows}
 </tbody></table></div>

@@ -1,5 +1,5 @@
 import type { HeldCast } from "@wherry/converter";
-import type { Problem, StepRecord } from "@wherry/core";
+import { type Problem, parseNumber, type StepRecord } from "@wherry/core";
 import type { OpenQuestion } from "../hold-back.ts";
 import type { CastSummary } from "./cast-summary.ts";
 import { counted, html, listed, type Markup, nothing } from "./html.ts";
@@ -45,7 +45,7 @@ ${open}
     : nothing
 }
 ${testTable(casts)}
-<p class="note">These are the findings of reading and of the quality tests. Whether the data set meets an archive's rules is told by <code>wherry check</code>.</p>`;
+<p class="note after">These are the findings of reading and of the quality tests. Whether the data set meets an archive's rules is told by <code>wherry check</code>.</p>`;
 }
 
 function placeWords({ where: { file, line, column, variable } }: Problem): string {
@@ -66,6 +66,7 @@ function testTable(casts: readonly CastSummary[]): Markup {
   for (const { quantities } of casts)
     for (const [name, { name: words, tests }] of quantities)
       for (const [test, [questionable, bad]] of tests) {
+        if (test === "inputs") continue;
         const key = `${test} ${name}`;
         const before = counts.get(key) ?? { test, quantity: words, questionable: 0, bad: 0, casts: 0 };
         counts.set(key, {
@@ -110,14 +111,34 @@ ${rows}
 </tbody></table></div>`;
 }
 
+/** Sentences that differ in numbers alone are told as one, with the smallest and the largest of each number. */
 function wordsOf(records: readonly StepRecord[]): string {
-  const times = new Map<string, number>();
-  for (const { words } of records) times.set(words, (times.get(words) ?? 0) + 1);
-  const most = [...times].sort((a, b) => b[1] - a[1]);
-  if (most.length === 1) return most[0]![0];
-  const told = most.slice(0, FEW).map(([words, count]) => `${words} (${count})`);
-  const rest = records.length - most.slice(0, FEW).reduce((sum, [, count]) => sum + count, 0);
+  const groups = new Map<string, string[][]>();
+  for (const { words } of records) {
+    const form = words.replace(NUMBER, GAP);
+    groups.set(form, [...(groups.get(form) ?? []), words.match(NUMBER) ?? []]);
+  }
+  const most = [...groups].sort((a, b) => b[1].length - a[1].length);
+  const told = most.slice(0, FEW).map(([form, numbers]) => {
+    let at = -1;
+    const words = form.replaceAll(GAP, () => {
+      at++;
+      return rangeOf(numbers.map((each) => each[at]!));
+    });
+    return most.length === 1 ? words : `${words} (${numbers.length})`;
+  });
+  const rest = most.slice(FEW).reduce((sum, [, numbers]) => sum + numbers.length, 0);
   return `${told.join("; ")}${rest > 0 ? `; otherwise for ${rest} more` : ""}`;
+}
+
+const NUMBER = /(?<![\w.-])-?\d+(?:\.\d+)?(?!\w)/g;
+/** Stands for a number; no sentence has it. */
+const GAP = "\u0000";
+
+function rangeOf(numbers: readonly string[]): string {
+  const sorted = [...numbers].sort((a, b) => parseNumber(a) - parseNumber(b));
+  const [least, most] = [sorted[0]!, sorted.at(-1)!];
+  return least === most ? least : `${least} to ${most}`;
 }
 
 function countsOf(records: readonly StepRecord[]): string {
@@ -128,7 +149,7 @@ function countsOf(records: readonly StepRecord[]): string {
   return [...sums]
     .filter(([, sum]) => sum !== 0)
     .map(([name, sum]) => `${countWords(name)} ${sum}`)
-    .join(", ");
+    .join("; ");
 }
 
 /** Places and largest values make no sum. */
@@ -137,6 +158,6 @@ const SUMMED = (name: string): boolean => name !== "deepestRow" && name !== "max
 /** "airRowsAtStart" as "air rows at start". */
 const countWords = (name: string): string =>
   name
-    .replaceAll(".", ", ")
+    .replaceAll(".", ": ")
     .replaceAll("_", " ")
     .replace(/[a-z][A-Z]/g, ([a, b]) => `${a} ${b!.toLowerCase()}`);

@@ -74,7 +74,7 @@ export function surveyReport(
       "Along the line of stations",
       lineSection(summaries, names) ?? (profiles.length > 1 ? html`<p>${noLine}</p>` : null),
     ],
-    ["series", "At a fixed depth", series.length > 0 ? html`${series}` : null],
+    ["series", "At a fixed depth", series.length > 0 ? html`${SERIES_KEY}${series}` : null],
     [
       "one-by-one",
       "Cast by cast",
@@ -148,4 +148,6 @@ const cardsLeftOut = (casts: number, drawn: number): Markup =>
     ? html``
     : html`<p>${counted(casts, "cast")} are too many to draw one by one: ${drawn} are, first those with values flagged questionable or bad. The table and the pictures of all casts hold every one.</p>`;
 
-const KEY = html`<p class="note">Solid: downcast. Dashed: upcast. Dotted: soak, bottom stop and other rows; rows in air are not drawn against depth. Open diamond: questionable. Cross: bad. Arrow at the side: flagged, beyond the scale. A line breaks where a value is missing or bad. Hatched: below the deepest row.</p>`;
+const KEY = html`<p class="note key">Solid: downcast. Dashed: upcast. Dotted: soak, bottom stop and other rows; rows in air are not drawn against depth. Open diamond: questionable. Cross: bad. Arrow at the side: flagged, beyond the scale. A line breaks where a value is missing or bad. Hatched: below the deepest row.</p>`;
+
+const SERIES_KEY = html`<p class="note key">Solid: the stay at depth. Dotted: lowering, hoisting and other rows; rows in air are not drawn. Open diamond: questionable. Cross: bad; at the edge of a panel it lies beyond the scale. Pressure grows downward.</p>`;

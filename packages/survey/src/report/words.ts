@@ -27,3 +27,7 @@ export const rangeWords = (least: number, most: number, places: number): string 
 /** Places that a quantity is printed to in tables. */
 export const placesOf = (quantity: string): number =>
   quantity === "temperature" || quantity === "salinity" ? 2 : quantity === "density" ? 2 : 3;
+
+/** A count with its thousands apart: "27 715", with narrow blanks that do not break. */
+export const countWords = (count: number): string =>
+  count < 10_000 ? String(count) : String(count).replace(/\B(?=(\d{3})+$)/g, "\u202f");

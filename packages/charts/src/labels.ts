@@ -19,15 +19,22 @@ const NEAR = 11;
 
 type Box = readonly [left: number, top: number, right: number, bottom: number];
 
-/** Names beside marks where they cover neither marks nor each other; marks that lie together share one. */
-export function drawLabels(marks: readonly Mark[], frame: PanelPlace): Labels {
+/**
+ * Names beside marks where they cover neither marks nor each other; marks that lie together share one.
+ *
+ * @param others points besides the marks that names keep off
+ */
+export function drawLabels(marks: readonly Mark[], frame: PanelPlace, others: readonly Point[] = []): Labels {
   const groups: { at: Point; labels: string[] }[] = [];
   for (const { at, label } of marks) {
     const group = groups.find((each) => Math.hypot(each.at[0] - at[0], each.at[1] - at[1]) < NEAR);
     if (group) group.labels.push(label);
     else groups.push({ at, labels: [label] });
   }
-  const taken: Box[] = marks.map(({ at: [x, y] }) => [x - 5, y - 5, x + 5, y + 5]);
+  const taken: Box[] = [
+    ...marks.map(({ at: [x, y] }): Box => [x - 5, y - 5, x + 5, y + 5]),
+    ...others.map(([x, y]): Box => [x - 1, y - 1, x + 1, y + 1]),
+  ];
   const out: string[] = [];
   let unnamed = 0;
   for (const {

@@ -1,5 +1,11 @@
-import { type GeoPermissibleObjects, type GeoProjection, geoArea, geoPath } from "d3-geo";
-import type { Feature, FeatureCollection, Geometry } from "geojson";
+import {
+  type ExtendedFeature,
+  type ExtendedFeatureCollection,
+  type GeoGeometryObjects,
+  type GeoProjection,
+  geoArea,
+  geoPath,
+} from "d3-geo";
 import { feature } from "topojson-client";
 import fine from "world-atlas/land-50m.json" with { type: "json" };
 import coarse from "world-atlas/land-110m.json" with { type: "json" };
@@ -7,7 +13,7 @@ import { look } from "./look.ts";
 import { element } from "./svg.ts";
 
 /** A shoreline of the user's: polygons are land, lines are shore. */
-export type Shoreline = FeatureCollection | Feature | Geometry;
+export type Shoreline = ExtendedFeatureCollection | ExtendedFeature | GeoGeometryObjects;
 
 /** Natural Earth's land at 1:110 million (a globe) or 1:50 million (a map of several hundred kilometres). */
 export function naturalEarthLand(scale: "coarse" | "fine"): Shoreline {
@@ -17,7 +23,7 @@ export function naturalEarthLand(scale: "coarse" | "fine"): Shoreline {
 
 export function drawLand(shoreline: Shoreline, projection: GeoProjection): string {
   const path = geoPath(projection).digits(1);
-  const d = (object: Geometry) => path(object as GeoPermissibleObjects) ?? "";
+  const d = (object: GeoGeometryObjects) => path(object) ?? "";
   const pieces = piecesOf(shoreline);
   const areas = pieces
     .filter(({ type }) => type === "Polygon")
@@ -35,25 +41,19 @@ export function drawLand(shoreline: Shoreline, projection: GeoProjection): strin
 }
 
 /** Polygons and lines of any GeoJSON, one by one. */
-function piecesOf(object: Shoreline): Geometry[] {
-  switch (object.type) {
-    case "FeatureCollection":
-      return object.features.flatMap(piecesOf);
-    case "Feature":
-      return object.geometry ? piecesOf(object.geometry) : [];
-    case "GeometryCollection":
-      return object.geometries.flatMap(piecesOf);
-    case "MultiPolygon":
-      return object.coordinates.map((coordinates) => ({ type: "Polygon", coordinates }));
-    case "MultiLineString":
-      return object.coordinates.map((coordinates) => ({ type: "LineString", coordinates }));
-    default:
-      return [object];
-  }
+function piecesOf(object: Shoreline): GeoGeometryObjects[] {
+  if ("features" in object) return object.features.flatMap(piecesOf);
+  if ("geometry" in object) return object.geometry ? piecesOf(object.geometry) : [];
+  if ("geometries" in object) return object.geometries.flatMap(piecesOf);
+  if (object.type === "MultiPolygon")
+    return object.coordinates.map((coordinates) => ({ type: "Polygon", coordinates }));
+  if (object.type === "MultiLineString")
+    return object.coordinates.map((coordinates) => ({ type: "LineString", coordinates }));
+  return [object];
 }
 
 /** On a sphere a ring has two sides: files differ in which they mean by their order, and nobody's land is half the Earth. */
-function asSmallerPart(polygon: Geometry): Geometry {
+function asSmallerPart(polygon: GeoGeometryObjects): GeoGeometryObjects {
   if (polygon.type !== "Polygon" || geoArea(polygon) <= 2 * Math.PI) return polygon;
   return { type: "Polygon", coordinates: polygon.coordinates.map((ring) => [...ring].reverse()) };
 }

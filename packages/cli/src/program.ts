@@ -16,6 +16,7 @@ const COMMANDS: ReadonlyMap<string, () => Promise<Make>> = new Map([
   ["sheet", async () => (await import("./commands/sheet.ts")).sheetCommand],
   ["convert", async () => (await import("./commands/convert.ts")).convertCommand],
   ["check", async () => (await import("./commands/check.ts")).checkCommand],
+  ["pack", async () => (await import("./commands/pack.ts")).packCommand],
   ["explain", async () => (await import("./commands/explain.ts")).explainCommand],
   ["vocabulary", async () => (await import("./commands/vocabulary.ts")).vocabularyCommand],
 ]);

@@ -29,6 +29,7 @@ export type {
   People,
   Platform,
   ProcessingChoices,
+  Relation,
   Sensor,
   SurveyIdentity,
   SurveySheet,

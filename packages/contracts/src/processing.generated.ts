@@ -16,6 +16,14 @@ export interface ProcessingDocument {
    */
   software: string;
   /**
+   * Moment in UTC that every date of writing was taken from.
+   */
+  created?: string;
+  /**
+   * Name of the copy of the survey sheet beside this document.
+   */
+  sheet?: string;
+  /**
    * The processing settings as used, every parameter with its value.
    */
   recipe: {

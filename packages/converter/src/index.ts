@@ -1,3 +1,8 @@
+export { type Archive, type ArchiveForm, archive, fitsZip, ZIP_LIMITS } from "./deposit/archive.ts";
+export { type Checked, type Checksum, type TagFile, tagFiles } from "./deposit/bag-tags.ts";
+export { type DataSetFacts, dataSetFacts } from "./deposit/data-set-facts.ts";
+export { bagInfo, describingFiles, type PackedName } from "./deposit/describing-files.ts";
+export { type ProductFacts, productFacts } from "./deposit/product-facts.ts";
 export * from "./recipe/process-cast.ts";
 export * from "./recipe/read-recipe.ts";
 export * from "./recipe/settings.ts";

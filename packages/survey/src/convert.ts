@@ -204,9 +204,19 @@ async function convertInto(
   );
   if (!written.ok) return written;
   const record = `${sheet.survey.id}_processing.json`;
+  const copy = basename(options.sheet);
   await writeFile(
     join(folder, record),
-    processingText(processingRecord(casts, { ...recipe }, software, held, new Map<string, LayerMeans | BurstMeans>([...layers, ...bursts]))),
+    processingText(
+      processingRecord(
+        casts,
+        { ...recipe },
+        software,
+        held,
+        new Map<string, LayerMeans | BurstMeans>([...layers, ...bursts]),
+        { created, sheet: copy },
+      ),
+    ),
   );
   const findings = files.flatMap((file) => file.findings);
   const report = `${sheet.survey.id}_report.html`;
@@ -216,7 +226,6 @@ async function convertInto(
     const facts = { sheet: completed.sheet, created, software, held, questions, findings, shoreline, record };
     await writeFile(join(folder, report), surveyReport(casts, layers, facts));
   }
-  const copy = basename(options.sheet);
   await writeFile(join(folder, copy), completeSheetText(text, completed.added));
   const noted = await keepNotes(folder, notes);
   const kept = await keepOriginals(

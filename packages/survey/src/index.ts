@@ -5,6 +5,7 @@ export * from "./check.ts";
 export { reportForms, writeReport } from "./check-report.ts";
 export * from "./convert.ts";
 export * from "./look.ts";
+export * from "./pack.ts";
 export { type ChosenRules, chooseRules } from "./rule-files.ts";
 export * from "./sheet.ts";
 export { TARGETS } from "./target-file.ts";

@@ -5,6 +5,8 @@ import { problemFromIo } from "./problem-from-io.ts";
 
 /** A finished result is told by its processing record, which is in every one. */
 const RECORD = /_processing\.json$/;
+/** A finished package by its declaration. */
+export const DECLARATION = /^bagit\.txt$/;
 
 const exists = async (path: string): Promise<boolean> =>
   stat(path).then(
@@ -25,8 +27,12 @@ export interface ResultFolder {
   abandon(): Promise<void>;
 }
 
-/** Makes the sibling folder, or says why the result can't be written. */
-export async function beginResult(out: string, force: boolean): Promise<Result<ResultFolder>> {
+/**
+ * Makes the sibling folder, or says why the result can't be written.
+ *
+ * @param mark name of a file by which an earlier result is known
+ */
+export async function beginResult(out: string, force: boolean, mark = RECORD): Promise<Result<ResultFolder>> {
   const target = resolve(out);
   const parent = dirname(target);
   const prefix = `.${basename(target)}.wherry-`;
@@ -34,7 +40,7 @@ export async function beginResult(out: string, force: boolean): Promise<Result<R
   try {
     // Killed between the two renames of finish(): the earlier result is still the good one.
     if (!(await exists(target)) && (await exists(previous))) await rename(previous, target);
-    const refusal = await mayReplace(target, out, force);
+    const refusal = await mayReplace(target, out, force, mark);
     if (refusal) return fail(refusal);
     await mkdir(parent, { recursive: true });
     for (const name of await readdir(parent)) {
@@ -57,7 +63,12 @@ export async function beginResult(out: string, force: boolean): Promise<Result<R
   }
 }
 
-async function mayReplace(target: string, out: string, force: boolean): Promise<Problem | null> {
+async function mayReplace(
+  target: string,
+  out: string,
+  force: boolean,
+  mark: RegExp,
+): Promise<Problem | null> {
   if (!(await exists(target))) return null;
   if (!(await stat(target)).isDirectory()) {
     return {
@@ -69,7 +80,7 @@ async function mayReplace(target: string, out: string, force: boolean): Promise<
   }
   const names = await readdir(target);
   if (names.length === 0) return null;
-  if (!names.some((name) => RECORD.test(name))) {
+  if (!names.some((name) => mark.test(name))) {
     return {
       code: "result/foreign-folder",
       message: `${out} holds other files and is no result of an earlier run`,

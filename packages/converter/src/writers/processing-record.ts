@@ -16,6 +16,7 @@ export interface HeldCast {
  * @param recipe   settings as used
  * @param software program and version
  * @param means    layer means and means of bursts by cast id, whose making is the last step of their casts
+ * @param made     moment of writing, and name of the copy of the sheet
  */
 export function processingRecord(
   casts: readonly Cast[],
@@ -23,10 +24,12 @@ export function processingRecord(
   software: string,
   held: readonly HeldCast[] = [],
   means: ReadonlyMap<string, { readonly step: StepRecord }> = new Map(),
+  made: Pick<ProcessingDocument, "created" | "sheet"> = {},
 ): ProcessingDocument {
   return {
     version: 1,
     software,
+    ...made,
     recipe: { ...recipe },
     casts: inTimeOrder(casts).map((cast) => processedCast(cast, means.get(cast.id)?.step)),
     held: held.map(({ id, questions }) => ({

@@ -2,6 +2,7 @@ import type { Rule } from "../../engine/rule.ts";
 import { density } from "./density.ts";
 import { densityInversion } from "./density-inversion.ts";
 import { depthByDensity } from "./depth-by-density.ts";
+import { inlandPositions } from "./inland.ts";
 import { positions } from "./positions.ts";
 import { pressureDepth } from "./pressure-depth.ts";
 import { range } from "./range.ts";
@@ -15,6 +16,7 @@ export const physicsRules: readonly Rule[] = [
   density,
   densityInversion,
   depthByDensity,
+  inlandPositions,
   positions,
   pressureDepth,
   range,

@@ -1,17 +1,7 @@
 import { defineRule } from "../../engine/rule.ts";
+import { distance, FAR, MENDS, NEAR } from "../../physics/places.ts";
 import { only } from "../../physics/quantity.ts";
 import { houseClause, PHYSICS, rounded } from "./house.ts";
-
-const RADIUS = 6371;
-const rad = (degrees: number) => (degrees * Math.PI) / 180;
-
-/** Great-circle distance on a sphere, km. */
-export function distance(lat1: number, lon1: number, lat2: number, lon2: number): number {
-  const a =
-    Math.sin(rad(lat2 - lat1) / 2) ** 2 +
-    Math.cos(rad(lat1)) * Math.cos(rad(lat2)) * Math.sin(rad(lon2 - lon1) / 2) ** 2;
-  return 2 * RADIUS * Math.asin(Math.min(1, Math.sqrt(a)));
-}
 
 const median = (values: readonly number[]): number =>
   [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
@@ -20,16 +10,6 @@ const example = (lat: string, lon: string) => `dimensions: n = 4 ; variables:
   double y(n) ; y:standard_name = "latitude" ; y:units = "degrees_north" ;
   double x(n) ; x:standard_name = "longitude" ; x:units = "degrees_east" ;
   data: y = ${lat} ; x = ${lon} ;`;
-
-/** A place this far from all the others, km, that comes near to them when mended, is a slip. */
-const FAR = 500;
-const NEAR = 50;
-
-const MENDS = [
-  ["latitude and longitude exchanged", (lat: number, lon: number) => [lon, lat]],
-  ["the sign of the longitude lost", (lat: number, lon: number) => [lat, -lon]],
-  ["the sign of the latitude lost", (lat: number, lon: number) => [-lat, lon]],
-] as const;
 
 export const positions = defineRule({
   ...PHYSICS,
@@ -40,7 +20,7 @@ export const positions = defineRule({
   why: "A cast at a wrong place is worse than a lost one: it is found, and believed.",
   remedy: "Correct the positions from the field log, or set them missing and flag them.",
   messages: {
-    latitude: "{variable} has values such as {found}, beyond 90 degrees",
+    latitude: "{variable} has values such as {found}, beyond 90 degrees{exchanged}",
     longitude: "{variable} has values such as {found}, beyond -180 to 360 degrees",
     zero: "the position is 0 north, 0 east: it looks like one that was never filled in",
     slip: "one of the positions lies {km} km from the others and looks like {unit}",
@@ -66,12 +46,17 @@ export const positions = defineRule({
       [latitude, -90, 90, "latitude"],
       [longitude, -180, 360, "longitude"],
     ] as const;
+    const within = (each: typeof latitude, limit: number) =>
+      each?.values.every((value) => !(Math.abs(value) > limit)) === true;
+    const exchanged =
+      within(latitude, 180) && within(longitude, 90) ? ": latitude and longitude look exchanged" : "";
     for (const [each, low, high, key] of ends) {
       const places = each === null ? [] : beyond(each.values, low, high);
       if (each !== null && places.length > 0)
         report({ variable: each.variable.name }, key, {
           found: rounded(each.values[places[0]!]!),
           places,
+          fill: { exchanged },
         });
     }
     if (latitude === null || longitude === null) return;

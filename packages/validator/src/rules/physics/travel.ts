@@ -1,9 +1,9 @@
 import { defineRule } from "../../engine/rule.ts";
 import { onto } from "../../physics/onto.ts";
+import { distance, slipOf } from "../../physics/places.ts";
 import { only } from "../../physics/quantity.ts";
 import { epochSeconds, timeVariables } from "../cf/time-variable.ts";
 import { houseClause, PHYSICS } from "./house.ts";
-import { distance } from "./positions.ts";
 
 /** m s-1: no vessel that lowers instruments is faster. Ours. */
 const FAST = 30;
@@ -15,7 +15,7 @@ const example = (x: string) => `:featureType = "trajectoryProfile" ; dimensions:
   double t(n) ; t:standard_name = "time" ; t:units = "hours since 2000-01-01" ; t:calendar = "standard" ;
   double y(n) ; y:standard_name = "latitude" ; y:units = "degrees_north" ;
   double x(n) ; x:standard_name = "longitude" ; x:units = "degrees_east" ;
-  float v(n, z) ; v:coordinates = "t y x" ;
+  float v(n, z) ; v:coordinates = "t y x" ; x:_FillValue = -999. ;
   data: t = 1, 2, 3 ; y = 50, 50, 50 ; x = ${x} ; v = 1, 2, 3, 4, 5, 6 ;`;
 
 export const travel = defineRule({
@@ -26,9 +26,20 @@ export const travel = defineRule({
   title: "From one cast to the next a vessel could have gone",
   why: "A jump that no vessel makes comes from a wrong position, a wrong time, or casts of several vessels in one file.",
   remedy: "Look at position and time of these casts; if several vessels worked, leave it.",
-  messages: { fast: "from one place in time to the next, the file goes at up to {by} m/s" },
+  messages: {
+    fast: "from one place in time to the next, the file goes at up to {by} m/s",
+    slip: "the two places of the file lie {km} km apart, {by} m/s: one of them looks like {slip}",
+  },
   passing: [example("-4, -4.1, -4")],
-  failing: [{ cdl: example("-4, -40, -4"), where: { variable: "y" }, message: "fast" }],
+  failing: [
+    { cdl: example("-4, -40, -4"), where: { variable: "y" }, message: "fast" },
+    {
+      cdl: example("-4, 50.1, _").replace("y = 50, 50, 50", "y = 50, -4, 50"),
+      where: { variable: "y" },
+      message: "slip",
+      level: "warning",
+    },
+  ],
   async check(dataset, report) {
     if (dataset.layout.featureType === null) return;
     const latitude = await only(dataset, "latitude");
@@ -56,6 +67,18 @@ export const travel = defineRule({
       if (speed <= FAST) continue;
       places.push(j);
       by = Math.max(by, speed);
+    }
+    const [first, second, ...more] = rows;
+    if (first !== undefined && second !== undefined && more.length === 0 && places.length > 0) {
+      const [a, b] = [[lat[first]!, lon[first]!] as const, [lat[second]!, lon[second]!] as const];
+      const slip = slipOf(b, a) ?? slipOf(a, b);
+      const km = Math.round(distance(...a, ...b));
+      if (slip !== null)
+        return report({ variable: latitude.variable.name }, "slip", {
+          level: "warning",
+          places,
+          fill: { km, by: Math.round(by), slip },
+        });
     }
     // where it happens often, several vessels worked
     if (places.length > 0 && (places.length <= 2 || places.length * 5 <= rows.length))

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { UnderstoodFile } from "@wherry/formats";
 import { testData } from "@wherry/testkit";
 import { type LookCast, type LookColumn, lookDocument } from "../src/understand/report/look-document.ts";
-import { asked } from "./understand-samples.ts";
+import { asked, attempt } from "./understand-samples.ts";
 
 // The truth was written with the files (own work, invented data); it is not our output.
 interface TruthColumn {
@@ -17,6 +17,9 @@ interface TruthColumn {
 }
 interface TruthCast {
   time_start_utc: string;
+  time_role?: string;
+  state?: Record<string, unknown>;
+  notes?: string[];
   time_end_utc?: string;
   latitude: number | null;
   longitude: number | null;
@@ -38,10 +41,21 @@ export interface TruthFile {
   asks?: { topic: string; must: boolean; facts: string[]; words: string[] }[];
 }
 
-export const folder = testData("samples", "messy");
-export const truth = JSON.parse(readFileSync(`${folder}/truth.json`, "utf8")) as {
-  files: Record<string, TruthFile>;
-};
+export interface SampleSet {
+  readonly folder: string;
+  readonly truth: Readonly<Record<string, TruthFile>>;
+}
+
+function sampleSet(folder: string): SampleSet {
+  const { files } = JSON.parse(readFileSync(`${folder}/truth.json`, "utf8")) as {
+    files: Record<string, TruthFile>;
+  };
+  return { folder, truth: files };
+}
+
+export const messy = sampleSet(testData("samples", "messy"));
+/** Made by tools/make_messy_exports.py, each named for what is odd about it. */
+export const exports = sampleSet(testData("exports"));
 
 export type Verdict = "right" | "asked" | "unknown" | "wrong";
 export interface Judged {
@@ -53,6 +67,22 @@ export interface Judged {
 
 // first and last values are printed with at most seven digits
 const near = (a: number, b: number) => Math.abs(a - b) <= 1e-6 * Math.max(1, Math.abs(b));
+
+/** Questions that the truth neither wants nor allows: where a careful reader would not have had to ask. */
+export function needless({ folder, truth }: SampleSet, name: string): readonly string[] {
+  const result = attempt(readFileSync(`${folder}/${name}`), name);
+  const words = (truth[name]?.asks ?? []).flatMap((ask) => ask.words);
+  return (result.ok ? result.value.questions : [])
+    .filter(({ about, text }) => !words.some((word) => `${about} ${text}`.toLowerCase().includes(word)))
+    .map(({ about }) => about);
+}
+
+/** Judges a file of a set; one that cannot be read leaves everything unknown. */
+export function judgeSample({ folder, truth }: SampleSet, name: string): Judged[] {
+  const result = attempt(readFileSync(`${folder}/${name}`), name);
+  if (result.ok) return judge(result.value, truth[name]!);
+  return [{ fact: "file", verdict: "unknown", found: result.problems[0].message, want: "casts" }];
+}
 
 /** Every fact of the truth, judged: right, asked, left unknown, or wrong. */
 export function judge(file: UnderstoodFile, want: TruthFile): Judged[] {
@@ -96,7 +126,10 @@ export function judge(file: UnderstoodFile, want: TruthFile): Judged[] {
   say("casts", looked?.casts.length, want.casts.length);
   for (const marker of want.missing ?? [])
     say(`missing ${marker}`, looked?.missingMarkers.includes(marker), true);
-  for (const [i, cast] of want.casts.entries()) judgeCast(looked?.casts[i], cast, want.feature, say);
+  for (const [i, cast] of want.casts.entries()) {
+    judgeCast(looked?.casts[i], cast, want.feature, say);
+    for (const note of cast.notes ?? []) say("note kept", file.casts[i]?.notes.includes(note), true);
+  }
   for (const { topic, must, words } of want.asks ?? [])
     if (must && !question(words))
       judged.push({ fact: `question on ${topic}`, verdict: "wrong", found: asked(file), want: words });
@@ -117,6 +150,9 @@ function judgeCast(
   say("kind", found?.kind, feature === "timeSeries" ? "fixed-depth" : "profile");
   say("rows", found?.rows, want.n_rows);
   say("start", found?.start, want.time_start_utc, time(found?.start, want.time_start_utc));
+  if (want.time_role) say("timeRole", found?.timeRole, want.time_role);
+  for (const [key, value] of Object.entries(want.state ?? {}))
+    say(`state.${key}`, found?.state[key as keyof LookCast["state"]], value);
   if (want.time_end_utc) say("end", found?.end, want.time_end_utc, time(found?.end, want.time_end_utc));
   say("latitude", found?.latitude, want.latitude, degrees(found?.latitude, want.latitude));
   say("longitude", found?.longitude, want.longitude, degrees(found?.longitude, want.longitude));

@@ -1,29 +1,29 @@
 import { readdirSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { lookDocument } from "../src/understand/report/look-document.ts";
-import { folder, judge, truth } from "./judge-messy.ts";
+import { exports, judgeSample, messy } from "./judge-messy.ts";
 import { asked, understoodPath } from "./understand-samples.ts";
 
-test("the truth covers every file of the folder", () => {
-  const files = readdirSync(folder).filter((name) => name !== "truth.json");
-  expect(Object.keys(truth.files).sort()).toEqual(files.sort());
+describe.each([messy, exports])("the exports in $folder", (set) => {
+  const { folder, truth } = set;
+  test("the truth covers every file of the folder", () => {
+    const files = readdirSync(folder).filter((name) => name !== "truth.json");
+    expect(Object.keys(truth).sort()).toEqual(files.sort());
+  });
+
+  test.each(Object.keys(truth))("%s: no fact is silently wrong, what is not right was asked", (name) => {
+    const judged = judgeSample(set, name);
+    expect(judged.filter(({ verdict }) => verdict === "wrong" || verdict === "unknown")).toEqual([]);
+  });
 });
 
-describe.each(Object.entries(truth.files))("%s", (name, want) => {
-  const judged = judge(understoodPath(`${folder}/${name}`), want);
-
-  test("no fact is silently wrong", () =>
-    expect(judged.filter(({ verdict }) => verdict === "wrong")).toEqual([]));
-
-  test("what is not right was asked", () =>
-    expect(judged.filter(({ verdict }) => verdict === "unknown")).toEqual([]));
-});
+const { folder, truth } = messy;
 
 test.each(["exp_01.csv", "exp_02.csv", "exp_04.txt", "exp_07.txt"])("%s: every fact is right", (name) => {
-  const want = truth.files[name]!;
+  const want = truth[name]!;
   // what a file does not hold is null and asked for
   const absent = want.asks?.filter(({ must }) => must).flatMap(({ facts }) => facts) ?? [];
-  const judged = judge(understoodPath(`${folder}/${name}`), want);
+  const judged = judgeSample(messy, name);
   expect(
     judged.filter(({ fact, verdict }) => verdict !== (absent.includes(fact) ? "asked" : "right")),
   ).toEqual([]);

@@ -23,6 +23,8 @@ export interface Block {
   readonly rowLines: Uint32Array;
   /** The rows as they were read, where that can be used as it is. */
   readonly columns: TableColumns | null;
+  /** Rows behind a blank line, a remark or a repeated head. */
+  readonly gaps: readonly number[];
   /** Lines from 1 of rows with too few or too many cells. */
   readonly shortRows: readonly number[];
   /** Line from 1 of a last row that was cut off; null if none. */
@@ -38,6 +40,7 @@ export interface BlockedText {
 interface Draft {
   above: OtherLine[];
   rowLines: GrowingIndex;
+  gaps: number[];
   shortRows: number[];
   columns: TableColumns | null;
 }
@@ -54,9 +57,12 @@ export function findBlocks(lines: TextLines, layout: RowLayout, decimal: "." | "
   let above: OtherLine[] = [];
   let open: Draft | null = null;
   let columns = empty();
+  let afterBlank = false;
   const opened = (): Draft => {
-    open ??= { above, rowLines: new GrowingIndex(), shortRows: [], columns };
+    open ??= { above, rowLines: new GrowingIndex(), gaps: [], shortRows: [], columns };
     above = [];
+    if (afterBlank && open.rowLines.length > 0) open.gaps.push(open.rowLines.length);
+    afterBlank = false;
     return open;
   };
   const close = () => {
@@ -80,7 +86,10 @@ export function findBlocks(lines: TextLines, layout: RowLayout, decimal: "." | "
       continue;
     }
     columns.passOver();
-    if (kind === "blank") continue;
+    if (kind === "blank") {
+      afterBlank = true;
+      continue;
+    }
     if (kind === "damaged") opened().shortRows.push(i + 1);
     else {
       close();
@@ -96,13 +105,14 @@ export function findBlocks(lines: TextLines, layout: RowLayout, decimal: "." | "
   function finish(draft: Draft, last: boolean): Block {
     const { above: aboveLines, head } = findNames(draft.above, layout);
     const cut = last && !lines.lastLineEnded ? cutRow(lines, layout, draft) : null;
-    const { columns, shortRows } = draft;
+    const { columns, shortRows, gaps } = draft;
     const rowLines = draft.rowLines.view();
-    const block = { above: aboveLines, head, cutRow: cut };
+    const block = { above: aboveLines, head, gaps, cutRow: cut };
     if (cut === null) return { ...block, rowLines, shortRows, columns: columns?.tainted ? null : columns };
     return {
       ...block,
       rowLines: rowLines.filter((i) => i + 1 !== cut),
+      gaps: gaps.filter((row) => row < rowLines.length - 1),
       shortRows: shortRows.filter((number) => number !== cut),
       columns: null,
     };
@@ -113,6 +123,7 @@ function classify(line: string, layout: RowLayout, inTable: boolean): "row" | "d
   if (line.length > 20_000) return "other";
   const cells = splitCells(line, layout.delimiter, layout.edges);
   if (inTable && isBroken(line, cells)) return "damaged";
+  if (inTable && isStatistic(cells)) return "other";
   const right = cells.length === layout.width || (cells.length === layout.width + 1 && cells.at(-1) === "");
   if (right && (isRowLike(cells, inTable) || (inTable && isAllMissing(cells)))) return "row";
   if (!inTable) return "other";
@@ -123,6 +134,16 @@ function classify(line: string, layout: RowLayout, inTable: boolean): "row" | "d
     ? "damaged"
     : "other";
 }
+
+const STATISTICS = new Set(
+  "mean means average avg median max maximum min minimum sd std stdev total sum range moyenne mittel mittelwert summe media promedio promedio maximo minimo massimo gemiddelde gemiddeld medel medelvarde gjennomsnitt middel keskiarvo medaltal ecart type desviacion".split(
+    " ",
+  ),
+);
+
+/** "Mean,5.0,13.4": a line that sums up the rows above it. */
+const isStatistic = (cells: readonly string[]): boolean =>
+  kindOfCell(cells[0] ?? "") === "text" && STATISTICS.has(wordsOf(cells[0]!)[0] ?? "");
 
 /** NUL bytes among numbers, or a quote that opens a cell and never closes. */
 function isBroken(line: string, cells: readonly string[]): boolean {
@@ -179,14 +200,18 @@ function joinBlocks(
       joined.push(draft);
       continue;
     }
-    const said = draft.above.filter(({ text }) => !heads.has(text.trim()) && !isRuler(text));
+    const said = draft.above.filter(
+      ({ text }) => !heads.has(text.trim()) && !isRuler(text) && !isPageLine(text),
+    );
     const opens = said.some(({ text }) => opensCast(text)) || hasNewHead(draft, layout, heads, said);
     if (opens) joined.push(draft);
     else {
+      const before = previous.rowLines.length;
+      previous.gaps.push(before, ...draft.gaps.map((row) => row + before));
       for (const i of draft.rowLines.view()) previous.rowLines.push(i);
       for (const number of draft.shortRows) previous.shortRows.push(number);
       previous.columns = null;
-      below.push(...said);
+      below.push(...draft.above.filter(({ text }) => !heads.has(text.trim()) && !isRuler(text)));
     }
   }
   return { drafts: joined, below };
@@ -214,6 +239,12 @@ function opensCast(text: string): boolean {
   const topics = headerTopics(tokens);
   return topics.has("cast") && /\d/.test(text) && tokens.length <= 6;
 }
+
+/** "Print of the recorder, page 2 of 3". */
+const isPageLine = (text: string): boolean =>
+  /(?<![A-Za-zÀ-ÿ])(?:page|seite|p[aá]gina|p[aà]gina|pagina|side|sida|sivu|blad|blatt|sheet|hoja|foglio|folha|bls)\.?\s*(?:no\.?|nr\.?)?\s*[:#]?\s*\d+/i.test(
+    text,
+  );
 
 export const isRuler = (text: string): boolean =>
   /^[\s#*%;,|+\-=_~.:<>]*$/.test(text) && text.trim().length >= 3;

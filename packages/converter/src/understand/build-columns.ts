@@ -21,6 +21,8 @@ import type { RawCast, RawColumn } from "./raw-cast.ts";
 import { salinityScale, temperatureScale } from "./scales.ts";
 import { readQuantity, settleColumn } from "./settle-column.ts";
 import type { TableRows } from "./table-rows.ts";
+import { askContradictions } from "./unit-contradictions.ts";
+import { roleOfName } from "./vocabulary/quantity-words.ts";
 
 export interface BuiltColumns {
   readonly columns: ReadonlyMap<string, Column>;
@@ -90,6 +92,7 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
     else others.push({ column, numbers });
   }
 
+  for (const { column } of others) askByUnit(column, cast, context);
   const columns = new Map<string, Column>();
   const add = (column: Column) => {
     let name = column.name;
@@ -101,10 +104,11 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
         : { ...column, name, longName: `${column.longName} (${name.slice(column.name.length + 1)})` },
     );
   };
-  const pressure = pressureKind(settled, context, note);
-  const conductivity = conductivityKind(settled, cast, context, note);
+  const sure = askContradictions(settled, cast, context, note);
+  const pressure = pressureKind(sure, context, note);
+  const conductivity = conductivityKind(sure, cast, context, note);
   const built: { index: number; column: Column }[] = [];
-  for (const each of settled) {
+  for (const each of sure) {
     const quantity = pressure.get(each) ?? conductivity.get(each) ?? each.quantity;
     const scale = quantity === "temperature" ? temperatureScale(each, context, note) : null;
     const salt = quantity === "salinity" ? salinityScale(each, context, note) : quantity;
@@ -123,6 +127,24 @@ const endsOf = (rows: TableRows, index: number) => ({
   first: rows.cell(0, index),
   last: rows.cell(rows.length - 1, index),
 });
+
+/** A column of an unknown name whose unit measures what no other column of the cast does. */
+function askByUnit({ head, meaning, index }: RawColumn, cast: RawCast, { facts, id }: ColumnContext): void {
+  const kind = head.unit?.kind;
+  const asked = kind === "pressure" || kind === "temperature" || kind === "conductivity";
+  if (meaning.kind !== "other" || !asked || roleOfName(head.name) !== null) return;
+  if (cast.columns.some((other) => other.index !== index && other.head.unit?.kind === kind)) return;
+  facts.inquiry.settle({
+    topic: "quantity",
+    column: head.header,
+    holds: [id],
+    text: `What does "${head.header}" hold? Its name is not known, and its unit measures what no other column of the cast does.`,
+    ...(cast.headLine === null ? {} : { line: cast.headLine }),
+    candidates: [`${kind} [${head.unitText}]`, "other"],
+    read: (value) => value,
+    form: 'a quantity with its unit, such as "temperature [degC]", or "other"',
+  });
+}
 
 /** Depths that are negative numbers may be heights; what they are is asked. */
 function downward(each: Settled, { facts, id }: ColumnContext, note: Note): Settled {

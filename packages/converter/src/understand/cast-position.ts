@@ -1,10 +1,12 @@
-import { type Evidence, type Position, parseNumber } from "@wherry/core";
+import { type Evidence, type Position, parseDecimal, parseNumber } from "@wherry/core";
+import type { CastTime } from "./cast-time.ts";
 import { evidence, type FileFacts } from "./file-facts.ts";
 import type { HeaderLine } from "./header-lines.ts";
 import type { Axis, Coordinate } from "./position.ts";
 import { findCoordinates } from "./position.ts";
 import { type CoordinateFact, type PositionFacts, positionFacts } from "./position-facts.ts";
-import type { RawCast, RawColumn } from "./raw-cast.ts";
+import type { RawCast } from "./raw-cast.ts";
+import { exchange, type Fix, rowPositions } from "./row-position.ts";
 import { writeZone } from "./zone.ts";
 
 export interface CastPosition {
@@ -13,20 +15,20 @@ export interface CastPosition {
   readonly evidence: readonly Evidence[];
 }
 
-interface Fix {
-  readonly latitude: number;
-  readonly longitude: number;
-  readonly line: number | null;
-  readonly words: string;
-}
-
 /**
  * Start and end fix of a cast: from columns of the table or lines of the header, else asked. A letter O is read by
  * the language of the file or asked; 0° 0° is no fix.
  *
- * @param zone minutes east of UTC of the file's local clock, null if unknown
+ * @param when of it the zone, minutes east of UTC of the file's local clock, null if unknown, and the times of start
+ *             and end, NaN if unknown
  */
-export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: number | null): CastPosition {
+export function castPosition(
+  cast: RawCast,
+  id: string,
+  facts: FileFacts,
+  when: Pick<CastTime, "zone" | "time" | "endTime">,
+): CastPosition {
+  const { zone } = when;
   const found: Evidence[] = [];
   const own = positionFacts(cast.own);
   const said = own.coordinates.length > 0 || own.noFix ? own : positionFacts([...cast.own, ...cast.shared]);
@@ -41,8 +43,15 @@ export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: 
     start = fixOf(said, "start");
     end = fixOf(said, "end");
   }
-  const given = start ? null : facts.inquiry.given({ topic: "position", cast: id, read: readPosition });
-  if (!start && given) {
+  const near = inRows
+    ? undefined
+    : said.coordinates.find(({ role, approximate }) => approximate && role !== "end");
+  const doubtful = !start || near || (end && tooFar(start, end));
+  const given = doubtful ? facts.inquiry.given({ topic: "position", cast: id, read: readPosition }) : null;
+  if (!given && start && near) {
+    askPosition(start, near.line);
+    start = null;
+  } else if (given) {
     start = { ...given.value, line: null, words: given.because };
     found.push(evidence("position", "answered", given.because, place(null)));
   } else if (start) {
@@ -57,9 +66,14 @@ export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: 
   const openSign = facts.inquiry.questions.some(
     ({ about, casts }) => about === "hemisphere" && casts.includes(id),
   );
-  if (!start && !openSign) askPosition();
-  const lateEnd = end ? null : facts.inquiry.given({ topic: "endPosition", cast: id, read: readPosition });
-  if (!end && lateEnd) end = { ...lateEnd.value, line: null, words: lateEnd.because };
+  if (!start && !openSign) askPosition(null, null);
+  const lateEnd = facts.inquiry.given({ topic: "endPosition", cast: id, read: readEnd });
+  if (lateEnd)
+    end = lateEnd.value === "none" ? null : { ...lateEnd.value, line: null, words: lateEnd.because };
+  else if (start && end && tooFar(start, end)) {
+    askEnd(start, end);
+    end = null;
+  }
   if (end && (end.line !== null || lateEnd))
     found.push(
       evidence(
@@ -159,26 +173,58 @@ export function castPosition(cast: RawCast, id: string, facts: FileFacts, zone: 
     return settled.value * coordinate.degrees;
   }
 
-  function askPosition(): void {
+  /** Whether no drift takes a boat from one fix to the other: 3 m/s, an hour where the end is not timed. */
+  function tooFar(from: Fix, to: Fix): boolean {
+    const seconds = when.endTime - when.time;
+    return distance(from, to) > 1000 + 3 * (seconds > 0 ? seconds : 3600);
+  }
+
+  function askEnd(from: Fix, to: Fix): void {
+    const kilometres = Math.round(distance(from, to) / 100) / 10;
+    const mirrored = { ...to, longitude: -to.longitude };
+    facts.inquiry.settle({
+      topic: "endPosition",
+      cast: id,
+      holds: [id],
+      text: `Start and end fix lie ${kilometres} km apart, more than a drifting boat makes. At what position did the cast end? If the start is wrong, answer position as well.`,
+      ...(to.line === null ? {} : { line: to.line }),
+      candidates: [
+        writePosition(to),
+        ...(to.longitude !== 0 && !tooFar(from, mirrored) ? [writePosition(mirrored)] : []),
+        "none",
+      ],
+      read: readEnd,
+      form: 'latitude and longitude in decimal degrees, or "none"',
+    });
+  }
+
+  function askPosition(near: Fix | null, nearLine: HeaderLine | null): void {
     const conflicting = ["latitude", "longitude"].some(
       (axis) => choose(said, axis as Axis, "start") === "conflict",
     );
-    const line = said.noFix ?? said.unordered ?? said.coordinates[0]?.line;
-    const text = said.noFix
-      ? `"${said.noFix.text}": at what position (latitude, longitude) was the cast made?`
-      : said.unordered
-        ? `Which of the numbers in "${said.unordered.text}" is the latitude? Give the position as latitude, longitude.`
-        : conflicting
-          ? "The header gives more than one position for the cast. Which is its start fix?"
-          : "At what position (latitude, longitude) was the cast made? The file gives none.";
+    const line = nearLine ?? said.noFix ?? said.unordered ?? said.coordinates[0]?.line;
+    const exchanged =
+      near || nearLine ? null : (inRows?.exchanged ?? exchangedFix([...cast.own, ...cast.shared]));
+    const candidate = near ?? exchanged;
+    const text = exchanged
+      ? `No latitude is ${exchanged.longitude}: are latitude and longitude exchanged? At what position was the cast made?`
+      : nearLine
+        ? `"${nearLine.text}" is given as approximate: at what position was the cast made, as well as you know?`
+        : said.noFix
+          ? `"${said.noFix.text}": at what position (latitude, longitude) was the cast made?`
+          : said.unordered
+            ? `Which of the numbers in "${said.unordered.text}" is the latitude? Give the position as latitude, longitude.`
+            : conflicting
+              ? "The header gives more than one position for the cast. Which is its start fix?"
+              : "At what position (latitude, longitude) was the cast made? The file gives none.";
     facts.inquiry.settle({
       topic: "position",
       cast: id,
       holds: [id],
       text,
       ...(line ? { line: line.number } : {}),
-      candidates: [],
-      example: "51.2000, -4.3000",
+      candidates: candidate ? [writePosition(candidate)] : [],
+      ...(candidate ? {} : { example: "51.2000, -4.3000" }),
       read: readPosition,
       form: 'latitude and longitude in decimal degrees, such as "51.2000, -4.3000"',
     });
@@ -214,46 +260,28 @@ function choose(from: PositionFacts, axis: Axis, role: "start" | "end"): Coordin
   return fitting.every(same) ? first : "conflict";
 }
 
-/** Latitude and longitude columns: the first and the last row that has a fix. */
-function rowPositions(cast: RawCast): { readonly first: Fix; readonly last: Fix | null } | null {
-  const column = (kind: "latitude" | "longitude") =>
-    cast.columns.find(({ meaning }) => meaning.kind === kind);
-  const [lat, lon] = [column("latitude"), column("longitude")];
-  if (!lat || !lon) return null;
-  const at = (row: number): Fix | null => {
-    const north = degreesAt(cast, lat, "latitude", row);
-    const east = degreesAt(cast, lon, "longitude", row);
-    if (Number.isNaN(north) || Number.isNaN(east) || (north === 0 && east === 0)) return null;
-    const words = `${lat.head.header} and ${lon.head.header} of the row`;
-    return { latitude: north, longitude: east, line: cast.lines[row] ?? null, words };
+const writePosition = ({ latitude, longitude }: Pick<Fix, "latitude" | "longitude">): string =>
+  `${latitude.toFixed(5)}, ${longitude.toFixed(5)}`;
+
+const readEnd = (text: string) => (text === "none" ? ("none" as const) : readPosition(text));
+
+/** Metres between two positions on a sphere of 6371 km. */
+function distance(a: Fix, b: Fix): number {
+  const radians = (degrees: number) => (degrees * Math.PI) / 180;
+  const half = (from: number, to: number) => Math.sin(radians(to - from) / 2) ** 2;
+  const chord =
+    half(a.latitude, b.latitude) +
+    Math.cos(radians(a.latitude)) * Math.cos(radians(b.latitude)) * half(a.longitude, b.longitude);
+  return 2 * 6_371_000 * Math.asin(Math.sqrt(Math.min(1, chord)));
+}
+
+/** Latitude and longitude of the header, where they can only be a position the other way round. */
+function exchangedFix(lines: readonly HeaderLine[]) {
+  const of = (axis: Axis) => {
+    const line = lines.find(({ key, topics }) => key !== null && topics.has(axis) && !topics.has("end"));
+    return line ? parseDecimal(line.value.replace(",", "."), { decimal: "." }) : NaN;
   };
-  let first: Fix | null = null;
-  let last: Fix | null = null;
-  for (let row = 0; row < cast.rows.length && !first; row++) first = at(row);
-  for (let row = cast.rows.length - 1; row >= 0 && !last; row--) last = at(row);
-  if (!first) return null;
-  const moved = last && (last.latitude !== first.latitude || last.longitude !== first.longitude);
-  return { first, last: moved ? last : null };
-}
-
-function degreesAt(cast: RawCast, column: RawColumn, axis: Axis, row: number): number {
-  if (column.numbers) {
-    const value = column.numbers.values[row] ?? NaN;
-    const side = sideOfHead(column.head.header, axis);
-    if (!(Math.abs(value) <= (axis === "latitude" ? 90 : 180)) || side === null || (side < 0 && value < 0))
-      return NaN;
-    return side * value;
-  }
-  const [coordinate] = findCoordinates(cast.rows.cell(row, column.index), axis);
-  return coordinate?.sign == null ? NaN : coordinate.sign * coordinate.degrees;
-}
-
-/** "Lon (°W)": the hemisphere stands in the head; null for the letter O, which leaves it open. */
-function sideOfHead(header: string, axis: Axis): 1 | -1 | null {
-  const behind = header.replace(/^[^A-Za-zÀ-ÿ]*[A-Za-zÀ-ÿ]+/, "");
-  if (axis === "latitude") return /(?<![A-Za-z])(?:S|south|sud|sur|sul)(?![A-Za-z])/i.test(behind) ? -1 : 1;
-  if (/(?<![A-Za-z])O(?![A-Za-z])/.test(behind)) return null;
-  return /(?<![A-Za-z])(?:W|west|ouest|oeste|ovest|vest)(?![A-Za-z])/i.test(behind) ? -1 : 1;
+  return exchange(of("latitude"), of("longitude"));
 }
 
 /** "51.2, -4.3" or with hemisphere letters N, S, E, W. */

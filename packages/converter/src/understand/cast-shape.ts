@@ -1,6 +1,6 @@
 import { type Cast, type CastState, type Column, type Evidence, median } from "@wherry/core";
 import { evidence, type FileFacts } from "./file-facts.ts";
-import type { HeaderLine } from "./header-lines.ts";
+import { type HeaderLine, topicsOfLine } from "./header-lines.ts";
 import { extentOf } from "./number-column.ts";
 import { lineAbout, sensorDepth } from "./other-facts.ts";
 
@@ -187,7 +187,7 @@ function stateOf(
     );
   let direction: CastState["direction"] = "unknown";
   if (downcast && !upcast) direction = "down";
-  else if (upcast && !downcast) direction = "up";
+  else if (upcast && !downcast) direction = topicsOfLine(upcast).has("reversed") ? "up-reversed" : "up";
   else if (processing === "raw") direction = course;
   if (downcast && !upcast) say("direction", downcast);
   if (upcast && !downcast) say("direction", upcast);

@@ -1,10 +1,11 @@
-import type { Evidence } from "@wherry/core";
+import { type Evidence, parseNumber } from "@wherry/core";
 import { secondsOf } from "./clock.ts";
-import { evidence, type FileFacts, type KnownZone, settleZone } from "./file-facts.ts";
+import { allLines, evidence, type FileFacts, type KnownZone, settleZone } from "./file-facts.ts";
 import { type Picked, pickMoments } from "./header-pick.ts";
 import type { RawCast } from "./raw-cast.ts";
+import { type ClockError, clockError } from "./reservations.ts";
 import { type ClockRows, readRowClock, relativeTimes } from "./row-clock.ts";
-import { headerMoments, oneDay, zoneFacts } from "./time-facts.ts";
+import { type HeaderMoment, headerMoments, oneDay, zoneFacts } from "./time-facts.ts";
 import { readUtc, writeUtc } from "./utc-text.ts";
 
 /** When a cast was made. */
@@ -29,8 +30,7 @@ const TOLERANCE = 120;
 export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime {
   const found: Evidence[] = [];
   const place = (line?: number | null) => (line == null ? { file: facts.path } : { file: facts.path, line });
-  const own = headerMoments(cast.own);
-  const moments = own.some(({ role }) => role !== "end") ? own : [...own, ...headerMoments(cast.shared)];
+  const moments = momentsOf(cast);
   const start = pickMoments(moments, "start");
   const end = pickMoments(moments, "end");
   const timeColumns = new Map<string, "absolute" | "elapsed">();
@@ -153,6 +153,8 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
   }
   let timeRole: CastTime["timeRole"] = "start";
   if (Number.isNaN(time) && !rows && !startPick?.clock && !conflict) otherRole();
+  const near = [startPick?.clock, startPick?.date].find((picked) => picked?.approximate);
+  if (near && rows?.kind !== "clock" && !Number.isNaN(time)) approximately(near, time);
   if (Number.isNaN(time)) {
     const answered = askTime();
     if (answered) {
@@ -161,6 +163,8 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
       if (elapsed) endTime = time + (elapsed.findLast((value) => !Number.isNaN(value)) ?? NaN);
     }
   }
+  const wrongBy = clockError(allLines(cast));
+  if (wrongBy) correctClock(wrongBy);
   return {
     time,
     timeRole: Number.isNaN(time) ? "unknown" : timeRole,
@@ -266,10 +270,48 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
     }
   }
 
+  /** A start that the header calls approximate is a person's to confirm or to better. */
+  function approximately({ line }: HeaderMoment, about: number): void {
+    const settled = facts.inquiry.settle({
+      topic: "time",
+      cast: id,
+      holds: [id],
+      text: `Line ${line.number} gives the time as approximate: "${line.text}". When did the cast start, as well as you know?`,
+      line: line.number,
+      candidates: [writeUtc(about)],
+      read: readUtc,
+      form: "a time in UTC such as 2024-05-20T09:00:00Z",
+    });
+    time = settled?.value ?? NaN;
+    endTime += time - about;
+    if (settled) found.push(evidence("time", "answered", settled.because, place()));
+  }
+
+  /** The header says that the clock was wrong; whether the times were put right nothing tells. */
+  function correctClock({ line, corrections }: ClockError): void {
+    const settled = facts.inquiry.settle({
+      topic: "clockCorrection",
+      holds: [id],
+      text: `Line ${line.number} says "${line.text}". How many seconds have to be added to the times of the file? 0 if they were put right before.`,
+      line: line.number,
+      candidates: [...corrections.map((seconds) => `${seconds} s`), "0 s"],
+      read: readSeconds,
+      form: "a number of seconds such as -90 s",
+    });
+    if (!settled) return;
+    time += settled.value;
+    endTime += settled.value;
+    found.push(evidence("clockCorrection", "answered", settled.because, place(line.number)));
+  }
+
   function askTime() {
     const zoneOpen = facts.inquiry.questions.some(
       ({ about, casts }) =>
-        (about === "timeZone" || about === "dateOrder" || about === "time") && casts.includes(id),
+        casts.includes(id) &&
+        (about === "timeZone" ||
+          about === "dateOrder" ||
+          about === "time" ||
+          [...timeColumns.keys()].some((header) => about === `units:${header}`)),
     );
     const given = facts.inquiry.given({ topic: "time", cast: id, read: readUtc });
     if (given || zoneOpen) return given;
@@ -295,5 +337,23 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
     });
   }
 }
+
+/**
+ * Dates and times of a cast's own lines; the lines for all casts add what these do not give. A time of day in lines
+ * that several casts have in common is not the time of each of them.
+ */
+function momentsOf(cast: RawCast): readonly HeaderMoment[] {
+  const own = headerMoments(cast.own);
+  const shared = headerMoments(cast.shared);
+  const dayOnly = ({ moment }: HeaderMoment) => moment.secondOfDay === null;
+  if (cast.sharesLines) return [...own, ...shared].filter(dayOnly);
+  if (own.every(({ role }) => role === "end")) return [...own, ...shared];
+  return own.some(({ moment }) => moment.dates.length > 0) ? own : [...own, ...shared.filter(dayOnly)];
+}
+
+const readSeconds = (text: string): number | null => {
+  const value = parseNumber(text.replace(/\s*s$/, ""));
+  return Math.abs(value) <= 86_400 ? value : null;
+};
 
 const quoted = (headers: readonly string[]) => headers.map((header) => `"${header}"`).join(" and ");

@@ -1,4 +1,4 @@
-import { parseCellLine } from "@wherry/core";
+import { parseCellLine, parseDecimal, parseNumber, printedPrecision } from "@wherry/core";
 
 export type Delimiter = "\t" | ";" | "|" | "," | "whitespace" | "fixed";
 
@@ -34,12 +34,25 @@ function quotedByBlanks(line: string): readonly string[] {
   return [...line.matchAll(/"([^"]*)"|\S+/g)].map((match) => match[1] ?? match[0]);
 }
 
-const POINT = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eEdD][+-]?\d+)?$/;
+const POINT = /^[+-]?(?:\d+\.?\d*|\.\d+|\d{1,3}(?:,\d{3})+\.\d+)(?:[eEdD][+-]?\d+)?$/;
 const COMMA = /^[+-]?(?:\d+,\d+|\d{1,3}(?:\.\d{3})+(?:,\d+)?)(?:[eEdD][+-]?\d+)?$/;
 const MISSING =
   /^(?:|-+|\*+|\.|\/+|#+N\/A|[nN][aA][nN]|[nN]\/?[aA]|[nN]ull|NULL|[nN]one|missing|--?--?|\?+|x{1,3}|inf)$/;
 const CLOCKISH =
   /^(?:\d{1,4}[-/.]\d{1,2}[-/.]\d{1,4}|\d{1,4}[- ./][A-Za-zÀ-ÿ]{3,10}\.?[- ./]\d{2,4}|\d{8}(?=T))?[T ]{0,2}(?:\d{1,2}:\d{2}(?::\d{2}(?:[.,]\d+)?)?|(?<=T)\d{4,6})?\s?(?:[AaPp]\.?[Mm]\.?)?\s?(?:Z|UTC|[+-]\d{2}:?\d{2})?$/;
+
+/** Number of a cell, NaN if it is none. "1,497.3" is clear, "1,497" is not; an exponent may be written with D. */
+export const readCell = (cell: string, decimal: "." | ","): number => {
+  const value = decimal === "." ? parseNumber(cell) : NaN;
+  if (!Number.isNaN(value) || (decimal === "." && !/,.*\.|[dD]/.test(cell))) return value;
+  return parseDecimal(withE(cell), { decimal, thousands: decimal === "." ? "," : "." });
+};
+
+/** How finely the number of a cell is printed. */
+export const precisionOfCell = (cell: string, decimal: "." | ",") =>
+  printedPrecision(withE(cell), { decimal, thousands: decimal === "." ? "," : "." });
+
+const withE = (cell: string) => cell.replace(/[dD](?=[+-]?\d+$)/, "e");
 
 export type CellKind = "number" | "comma number" | "missing" | "clock" | "text";
 

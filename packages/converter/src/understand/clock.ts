@@ -44,10 +44,12 @@ const DATE = new RegExp(
 const CLOCK = String.raw`(?<h>[01]?\d|2[0-4])(?:[:](?<mi>[0-5]\d)(?:[:](?<s>[0-5]\d|60)(?:[.,](?<f>\d{1,9}))?)?(?:\s?(?<ap>[AaPp])\.?[Mm]\.?)?|\s?[hH]\s?(?<mi2>[0-5]\d)(?:\s?(?:m|min|:)\s?(?<s2>[0-5]\d)\s?s?)?(?:\s?min)?)(?![\d:])`;
 const COMPACT_CLOCK = String.raw`(?<h3>[01]\d|2[0-3])(?<mi3>[0-5]\d)(?<s3>[0-5]\d)?(?=\s?(?:Z\b|UTC\b|GMT\b|UT\b|h\b|hrs\b))`;
 const DOTTED_CLOCK = String.raw`(?<h4>[01]?\d|2[0-3])\.(?<mi4>[0-5]\d)(?:\.(?<s4>[0-5]\d))?(?=\s?(?:Uhr|uhr|kl\b|[AaPp][Mm]\b))(?:\s?(?<ap4>[AaPp])[Mm])?`;
+// "kl. 08.30": the word before it makes it a time of day
+const SPOKEN_CLOCK = String.raw`\s*,?\s*(?:kl\.?|klo|um|ore|at|à|às|a\s+las)\s*(?<h6>[01]?\d|2[0-3])[.:](?<mi6>[0-5]\d)(?:[.:](?<s6>[0-5]\d))?(?![\d.:])`;
 const T_CLOCK = String.raw`T(?<h5>[01]\d|2[0-3])(?<mi5>[0-5]\d)(?<s5>[0-5]\d)?(?=Z|[+-]|\s|$)`;
 const SEPARATOR = String.raw`(?:T|\s*[,;|@]?\s*(?:at\s+|um\s+|à\s+|kl\.?\s+|a\s+las\s+|[A-Za-zÀ-ÿ ]{0,16}:\s*)?)`;
 const TIME_AFTER_DATE = new RegExp(
-  `(?:${SEPARATOR}(?:${CLOCK}|${DOTTED_CLOCK})|\\s*${COMPACT_CLOCK}|${T_CLOCK})`,
+  `(?:${SEPARATOR}(?:${CLOCK}|${DOTTED_CLOCK})|\\s*${COMPACT_CLOCK}|${T_CLOCK}|${SPOKEN_CLOCK})`,
   "y",
 );
 const TIME_ALONE = new RegExp(
@@ -158,9 +160,9 @@ function isDate(year: number, month: number, day: number): boolean {
 }
 
 function secondOfDayOf(g: Readonly<Record<string, string | undefined>>): number | null {
-  const hour = toInteger(g.h ?? g.h3 ?? g.h4 ?? g.h5 ?? "0");
-  const minute = toInteger(g.mi ?? g.mi2 ?? g.mi3 ?? g.mi4 ?? g.mi5 ?? "0");
-  const second = toInteger(g.s ?? g.s2 ?? g.s3 ?? g.s4 ?? g.s5 ?? "0");
+  const hour = toInteger(g.h ?? g.h3 ?? g.h4 ?? g.h5 ?? g.h6 ?? "0");
+  const minute = toInteger(g.mi ?? g.mi2 ?? g.mi3 ?? g.mi4 ?? g.mi5 ?? g.mi6 ?? "0");
+  const second = toInteger(g.s ?? g.s2 ?? g.s3 ?? g.s4 ?? g.s5 ?? g.s6 ?? "0");
   const half = (g.ap ?? g.ap4)?.toLowerCase();
   if (half && (hour < 1 || hour > 12)) return null;
   const hour24 = half ? (hour % 12) + (half === "p" ? 12 : 0) : hour;

@@ -1,5 +1,6 @@
 import { momentOfCell } from "./clock.ts";
 import type { ColumnHead } from "./column-head.ts";
+import { SERIAL_DAYS, type Since, sinceIn } from "./counted-time.ts";
 import type { NumberColumn } from "./number-column.ts";
 import { QUANTITIES, type QuantityId } from "./vocabulary/quantities.ts";
 import { LETTER_ROLES, type NamedRole, roleOfName } from "./vocabulary/quantity-words.ts";
@@ -23,7 +24,10 @@ export type ColumnMeaning =
   | { readonly kind: "contradiction"; readonly quantity: QuantityId; readonly unit: UnitSpelling }
   | { readonly kind: "time"; readonly form: "datetime" | "date" | "clock" }
   | { readonly kind: "elapsed"; readonly unit: "s" | "min" | "h" | "ms" | "day" | null }
-  | { readonly kind: "epoch"; readonly unit: "s" | "ms" }
+  /** Seconds since 1970: in UTC where a word says so, else on the file's own clock. */
+  | { readonly kind: "epoch"; readonly unit: "s" | "ms"; readonly utc: boolean }
+  | { readonly kind: "since"; readonly since: Since }
+  | { readonly kind: "serial" | "dayOfYear" }
   | { readonly kind: "cast" | "station" | "latitude" | "longitude" | "satellites" | "flag" | "other" };
 
 const ELAPSED_UNITS: Readonly<Record<string, "s" | "min" | "h" | "ms" | "day">> = {
@@ -52,13 +56,47 @@ export function meaningOf(
       return { kind: role.role };
     return role?.role === "latitude" || role?.role === "longitude" ? { kind: role.role } : { kind: "other" };
   }
-  if (/\b(?:unix|epoch|posix)\b/i.test(head.header)) {
-    const size = Math.abs(numbers.first);
-    if (size > 1e8 && size < 5e9) return { kind: "epoch", unit: "s" };
-    if (size > 1e11 && size < 5e12) return { kind: "epoch", unit: "ms" };
-  }
+  const since = sinceIn(head.header);
+  if (since) return { kind: "since", since };
+  const counted = countedTime(head, role, numbers);
+  if (counted) return counted;
   if (role === null || head.name === "") return meaningByUnit(head);
   return meaningByRole(role, head);
+}
+
+const DAY_OF_YEAR =
+  /^(?:day of (?:the )?year|doy|year ?day|julian ?day|jday|ordinal day|jour de l annee|jour julien|tag des jahres|dia del ano|dia juliano|dia do ano|giorno dell anno|dag van het jaar|dag i aret|arsdag|dag pa aret|vuodenpaiva)$/;
+const SERIAL =
+  /^(?:serial (?:date|day|time)|date (?:number|serial)|spreadsheet date|day number|serielle zeit)$/;
+
+/** Numbers that can only be a count of days or seconds on the calendar, by name and size. */
+function countedTime(
+  head: ColumnHead,
+  role: NamedRole | null,
+  { first, values }: NumberColumn,
+): ColumnMeaning | null {
+  const words = plainWords(head.name || head.header);
+  const clockRole = role !== null && ["date", "datetime", "time", "elapsed"].includes(role.role);
+  const said =
+    /\b(?:unix|epoch|posix)\b/.test(words.replaceAll("_", " ")) ||
+    /\b(?:unix|epoch|posix)\b/i.test(head.header);
+  const timed = clockRole || said || (words === "t" && head.unit?.kind === "time");
+  if (timed) {
+    // as an elapsed time these would be decades
+    const unit = head.unit?.kind === "time" ? head.unit.units : null;
+    if (first > (said ? 1e8 : 6.3e8) && first < 5e9 && (unit === null || unit === "s"))
+      return { kind: "epoch", unit: "s", utc: said };
+    if (first > (said ? 1e11 : 6.3e11) && first < 5e12 && (unit === null || unit === "ms"))
+      return { kind: "epoch", unit: "ms", utc: said };
+  }
+  if (words === "t" && head.unit?.kind === "time")
+    return { kind: "elapsed", unit: ELAPSED_UNITS[head.unit.units] ?? null };
+  if (DAY_OF_YEAR.test(words) && values.every((value) => !(value < 0 || value >= 367)))
+    return { kind: "dayOfYear" };
+  const isDate = role?.role === "date" || role?.role === "datetime" || SERIAL.test(words);
+  const inDays = head.unit === null || head.unit.units === "day";
+  if (isDate && inDays && first > SERIAL_DAYS.least && first < SERIAL_DAYS.most) return { kind: "serial" };
+  return null;
 }
 
 function meaningByRole({ role, words }: NamedRole, head: ColumnHead): ColumnMeaning {

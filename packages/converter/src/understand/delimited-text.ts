@@ -25,7 +25,7 @@ import { TextLines } from "./lines.ts";
 import type { NumberStyleOfFile } from "./number-column.ts";
 import { instrumentFacts, namedMissingMarkers } from "./other-facts.ts";
 import { askPressureInAir } from "./pressure-kind.ts";
-import { headsOfBlock, type RawCast, rawCasts, shareLines } from "./raw-cast.ts";
+import { headsOfBlock, markShared, type RawCast, rawCasts, shareLines } from "./raw-cast.ts";
 import { tableOf } from "./read-table.ts";
 import { splitDips } from "./split-dips.ts";
 import { headerMoments } from "./time-facts.ts";
@@ -71,12 +71,13 @@ export function readDelimitedText(
     decimal: reading.decimal,
     named: named.map((text) => ({ text, value: parseDecimal(text, { decimal: reading.decimal }) })),
   };
-  const casts: RawCast[] = [];
+  const found: RawCast[] = [];
   for (const [i, block] of blocks.entries()) {
     const heads = headsOfBlock(block, layout);
     const own = { own: lines.own[i] ?? [], shared: lines.shared, texts: lines.texts[i] ?? [] };
-    casts.push(...rawCasts(block, tableOf(block, text, layout, style), heads, own, style));
+    found.push(...rawCasts(block, tableOf(block, text, layout, style), heads, own, style, inquiry));
   }
+  const casts = markShared(found);
   const ids = castIds(casts, path);
   const facts = fileFacts(casts, ids, inquiry, path, context);
   const findings = damage(blocks, text, path);
@@ -143,7 +144,7 @@ function buildCast(
   });
   findings.push(...columns.findings);
   for (const marker of columns.markers) markers.add(marker);
-  const where = castPosition(cast, id, facts, when.zone);
+  const where = castPosition(cast, id, facts, when);
   const vertical = columns.columns.get("pressure") ?? columns.columns.get("depth") ?? null;
   const timed = [...when.timeColumns].length > 0;
   const shape = castShape({ id, lines, vertical, elapsed: when.elapsed, timed }, facts);
@@ -208,6 +209,10 @@ function depthReference(
   facts: FileFacts,
 ): readonly Evidence[] {
   if (!depth?.source || kind === "fixed-depth") return [];
+  const turned = facts.inquiry.questions.some(
+    ({ about, casts }) => about === "depthSign" && casts.includes(id),
+  );
+  if (turned) return [];
   const place = cast.headLine === null ? { file: facts.path } : { file: facts.path, line: cast.headLine };
   const words = [depth.source.header, ...allLines(cast).map(({ text }) => text)];
   const datum = words.find((text) =>

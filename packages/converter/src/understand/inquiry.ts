@@ -5,6 +5,7 @@ import { nearest } from "./words.ts";
 /** Everything a question can be about. A topic on one column is followed by a colon and its head. */
 export const TOPICS = [
   "castSplitting",
+  "clockCorrection",
   "conductivityKind",
   "dateOrder",
   "decade",

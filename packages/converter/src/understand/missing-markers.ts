@@ -9,6 +9,8 @@ interface Marker {
 }
 
 const NINES = /^[+-]?9{2,}(?:[.,]9+|[.,]0+)?$|^[+-]?1[eE]\+?(?:[12]\d|3\d)$|^-9[.,]99+$/;
+/** Counts of time pass through nines. */
+const COUNTS: ReadonlySet<string> = new Set(["elapsed", "epoch", "since", "serial", "dayOfYear", "time"]);
 const MIN_NEGATIVE = -9;
 
 /**
@@ -19,14 +21,13 @@ export function suspectMarkers(cast: RawCast, { facts, id }: ColumnContext): rea
   const found = new Map<number, Marker>();
   for (const column of cast.columns) {
     const { numbers, meaning } = column;
-    if (!numbers || meaning.kind === "elapsed" || meaning.kind === "epoch" || meaning.kind === "time")
-      continue;
+    if (!numbers || COUNTS.has(meaning.kind)) continue;
     const { min, max } = extentOf(numbers.values);
     if (!(min <= MIN_NEGATIVE) && !(max >= 99)) continue;
     for (const marker of ninesOf(cast, column)) {
       if (found.has(marker.value)) continue;
       if (
-        marker.value < 0 &&
+        (marker.value < 0 || marker.value > 1e9) &&
         (meaning.kind === "quantity" || meaning.kind === "letter" || marker.value <= -999)
       )
         found.set(marker.value, marker);

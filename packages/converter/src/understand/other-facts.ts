@@ -1,6 +1,6 @@
 import { parseDecimal } from "@wherry/core";
 import { type HeaderLine, topicsOfLine } from "./header-lines.ts";
-import { type HeaderTopic, headerTopics } from "./vocabulary/header-words.ts";
+import { denies, type HeaderTopic, headerTopics } from "./vocabulary/header-words.ts";
 import { readUnit } from "./vocabulary/unit-spellings.ts";
 import { wordsOf } from "./words.ts";
 
@@ -135,9 +135,14 @@ export function sensorDepth(lines: readonly HeaderLine[]): SensorDepth | null {
   return null;
 }
 
-/** First line whose words are about a topic. */
+/** First line whose words are about a topic and do not deny it. */
 export function lineAbout(lines: readonly HeaderLine[], topic: HeaderTopic): HeaderLine | null {
-  return lines.find((line) => topicsOfLine(line).has(topic)) ?? null;
+  return (
+    lines.find((line) => {
+      const phrase = topicsOfLine(line).get(topic);
+      return phrase !== undefined && !denies(wordsOf(line.text), phrase);
+    }) ?? null
+  );
 }
 
 /** Missing markers that a header or note names: "99.99 = no reading", "missing value: -999". */

@@ -1,6 +1,7 @@
 import { findMoments } from "./clock.ts";
 import type { HeaderLine } from "./header-lines.ts";
 import { type Axis, type Coordinate, findCoordinates } from "./position.ts";
+import { isApproximate } from "./reservations.ts";
 import { headerTopics } from "./vocabulary/header-words.ts";
 import { plainWords, wordsOf } from "./words.ts";
 import { toInteger } from "./zone.ts";
@@ -11,6 +12,8 @@ export interface CoordinateFact {
   readonly role: "start" | "end" | "any";
   readonly coordinate: Coordinate;
   readonly line: HeaderLine;
+  /** "about 51.2 N" */
+  readonly approximate: boolean;
 }
 
 export interface SatelliteFact {
@@ -53,9 +56,17 @@ export function positionFacts(lines: readonly HeaderLine[]): PositionFacts {
     const pair = pairOf(withoutTimes(line));
     if (pair === "unordered") unordered ??= line;
     else if (pair)
-      for (const coordinate of pair) coordinates.push({ axis: coordinate.axis!, role, coordinate, line });
+      for (const coordinate of pair)
+        coordinates.push({ axis: coordinate.axis!, role, coordinate, line, approximate: isNear(line) });
   }
   return { coordinates, satellites, noFix, unordered };
+}
+
+/** Whether the words before the first figure, or those in brackets behind, call a position approximate. */
+function isNear({ text }: HeaderLine): boolean {
+  const figure = text.search(/\d/);
+  const last = text.search(/\d\D*$/);
+  return isApproximate(text.slice(0, figure), text.slice(last + 1).replace(/^[^([]*(?=[([])/, ""));
 }
 
 /** Dates and times hold figures and letters (0909Z) that a position must not be read from. */
@@ -101,6 +112,7 @@ function keyedCoordinates(
         role: role === "any" ? lineRole : role,
         coordinate: westInHead(coordinate, axis, match[0], behind),
         line,
+        approximate: isNear(line),
       });
     }
     waiting = [];

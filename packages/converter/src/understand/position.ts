@@ -23,10 +23,10 @@ const hemispheres = HEMISPHERES as Record<string, readonly [Axis, 1 | -1 | null]
 const words = (axis: Axis, sign: 1 | -1 | null, list: string) => {
   for (const word of list.split(" ")) hemispheres[word] = [axis, sign];
 };
-words("latitude", 1, "N NORTH NORD NORTE NOORD NB");
-words("latitude", -1, "S Z SOUTH SUD SÜD SUR SUL SYD SØR ZUID ZB");
-words("longitude", 1, "E Ø Ö EAST EST OST OOST ØST ÖST ESTE LESTE OL");
-words("longitude", -1, "W V WEST OUEST OESTE OVEST VEST VÄST WL");
+words("latitude", 1, "N NORTH NORD NORTE NOORD NB POHJOISTA POHJOINEN NORÐUR");
+words("latitude", -1, "S Z SOUTH SUD SÜD SUR SUL SYD SØR ZUID ZB ETELÄÄ ETELÄISTÄ ETELÄ SUÐUR");
+words("longitude", 1, "E Ø Ö EAST EST OST OOST ØST ÖST ESTE LESTE OL ITÄÄ ITÄISTÄ ITÄ AUSTUR");
+words("longitude", -1, "W V WEST OUEST OESTE OVEST VEST VÄST WL LÄNTTÄ LÄNTISTÄ LÄNSI VESTUR");
 words("longitude", null, "O");
 
 // words in any case; single letters in capitals, since a small s is also a second

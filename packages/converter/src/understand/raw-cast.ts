@@ -1,12 +1,15 @@
 import type { Block, OtherLine } from "./blocks.ts";
+import { type Parting, partingAt } from "./cast-gaps.ts";
 import type { Moment } from "./clock.ts";
 import { type ColumnHead, readHead } from "./column-head.ts";
 import { type ColumnMeaning, meaningOf } from "./column-meaning.ts";
 import type { RowLayout } from "./delimiter.ts";
-import { type HeaderLine, readHeaderLine } from "./header-lines.ts";
+import type { HeaderLine } from "./header-lines.ts";
+import { type Inquiry, oneOf } from "./inquiry.ts";
 import type { NumberColumn, NumberStyleOfFile } from "./number-column.ts";
 import { numbersOf, partOf, type Table } from "./read-table.ts";
 import { readMoments } from "./row-times.ts";
+import { readHeaderLines } from "./small-tables.ts";
 import type { TableRows } from "./table-rows.ts";
 import { roleOfName } from "./vocabulary/quantity-words.ts";
 
@@ -34,12 +37,16 @@ export interface RawCast {
   readonly lines: Uint32Array;
   readonly columns: readonly RawColumn[];
   readonly headLine: number | null;
+  /** How rows without a word between them were told to be casts; null if nothing parts them. */
+  readonly parting: Parting | null;
+  /** Other casts have the same lines, so that a time of day in them is not this cast's own. */
+  readonly sharesLines: boolean;
 }
 
 /** Divides the lines outside the tables into those for every cast and those for one. */
 export function shareLines(blocks: readonly Block[], below: readonly OtherLine[]) {
   const [first, second] = blocks;
-  const read = (lines: readonly OtherLine[]) => lines.map(readHeaderLine).filter((line) => line !== null);
+  const read = readHeaderLines;
   if (!first) return { shared: [], own: [], texts: [] };
   if (!second)
     return {
@@ -87,20 +94,75 @@ export function rawCasts(
     readonly texts: readonly string[];
   },
   style: NumberStyleOfFile,
+  inquiry: Inquiry,
 ): readonly RawCast[] {
-  return groupsByCast(table, heads, style).map(({ name, rows }) => {
+  const common = { notes: lines.texts, headLine: block.head?.nameLine ?? null, sharesLines: false };
+  const groups = groupsByCast(table, heads, style).map(({ name, rows }): RawCast => {
     const own = rows === null ? table : partOf(table, rows, style);
     return {
+      ...common,
       own: lines.own,
       shared: lines.shared,
-      notes: lines.texts,
       columnName: name,
       rows: own.rows,
       lines: own.rows.at.map((i) => i + 1),
       columns: rawColumns(own, heads, style),
-      headLine: block.head?.nameLine ?? null,
+      parting: null,
     };
   });
+  const [whole] = groups;
+  if (groups.length > 1 || !whole || whole.columnName !== null || block.gaps.length === 0) return groups;
+  const vertical = whole.columns.find(
+    ({ meaning, numbers: read, head }) => read !== null && isVertical(meaning, head.header, inquiry),
+  );
+  const answer = inquiry.given({ topic: "castSplitting", read: oneOf("one", "each") })?.value ?? null;
+  const parting = vertical?.numbers ? partingAt(block.gaps, vertical.numbers.values, answer) : null;
+  if (parting === null) return groups;
+  const { firstRows } = parting;
+  if (firstRows.length === 1) return [{ ...whole, parting }];
+  return firstRows.map((from, i) => {
+    const to = firstRows[i + 1] ?? table.rows.length;
+    const part = partOf(
+      table,
+      Array.from({ length: to - from }, (_, row) => from + row),
+      style,
+    );
+    return {
+      ...whole,
+      own: [],
+      shared: [...lines.own, ...lines.shared],
+      rows: part.rows,
+      lines: part.rows.at.map((line) => line + 1),
+      columns: rawColumns(part, heads, style),
+      parting,
+    };
+  });
+}
+
+/** Pressure or depth, by its head or as a person answered. */
+function isVertical(meaning: ColumnMeaning, header: string, inquiry: Inquiry): boolean {
+  const isOne = (name: string) => ["pressure", "absolute_pressure", "depth"].includes(name);
+  const answered = inquiry.given({ topic: "quantity", column: header, read: (value) => value })?.value;
+  if (answered !== undefined) return isOne(answered.split(/\s*\[/)[0]!);
+  if (meaning.kind === "letter") return meaning.letters.some(isOne);
+  return (meaning.kind === "quantity" || meaning.kind === "contradiction") && isOne(meaning.quantity);
+}
+
+/** Marks casts that have lines in common, except where their elapsed times go on from one to the next. */
+export function markShared(casts: readonly RawCast[]): readonly RawCast[] {
+  if (casts.length < 2) return casts;
+  const elapsed = casts.map(
+    ({ columns }) => columns.find(({ meaning }) => meaning.kind === "elapsed")?.numbers ?? null,
+  );
+  const goesOn = elapsed.every(
+    (numbers, i) => numbers !== null && (i === 0 || numbers.first > elapsed[i - 1]!.last),
+  );
+  return goesOn
+    ? casts
+    : casts.map((cast) => ({
+        ...cast,
+        sharesLines: casts.some((other) => other !== cast && other.own === cast.own) || cast.own.length === 0,
+      }));
 }
 
 function rawColumns(

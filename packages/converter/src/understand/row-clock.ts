@@ -1,4 +1,15 @@
 import type { Moment } from "./clock.ts";
+import {
+  dateParts,
+  dayOfYearTimes,
+  SERIAL_DAYS,
+  type Since,
+  serialTimes,
+  sinceIn,
+  timesOf,
+  timesOfParts,
+  timesSince,
+} from "./counted-time.ts";
 import type { FileFacts } from "./file-facts.ts";
 import type { RawCast, RawColumn } from "./raw-cast.ts";
 import { type RowTimes, rowTimesOf } from "./row-times.ts";
@@ -38,36 +49,51 @@ export function readRowClock(
   const datetime = utcFirst(ofForm("datetime"));
   const date = utcFirst(ofForm("date"));
   const clock = utcFirst(ofForm("clock"));
+  const inParts = dateParts(cast);
+  const ofParts = inParts && timesOfParts(inParts, clock ?? null, cast.rows.length);
+  if (inParts && ofParts) {
+    const columns = [...inParts.values(), ...(inParts.has("hour") || !clock ? [] : [clock])];
+    for (const { head } of columns) timeColumns.set(head.header, "absolute");
+    return clockRows(ofParts, columns);
+  }
+  const counted = cast.columns.find(
+    ({ meaning }) => meaning.kind === "since" || meaning.kind === "serial" || meaning.kind === "dayOfYear",
+  );
   const elapsed = cast.columns.find(({ meaning }) => meaning.kind === "elapsed");
   const epoch = cast.columns.find(({ meaning }) => meaning.kind === "epoch");
   if (elapsed) timeColumns.set(elapsed.head.header, "elapsed");
   if (epoch) timeColumns.set(epoch.head.header, "absolute");
-  if (datetime?.moments)
-    return {
-      kind: "clock",
-      times: rowTimesOf(datetime.moments, null, facts.orders),
-      headers: [datetime.head.header],
-      headZone: datetime.head.zone,
-    };
-  if (clock?.moments) {
-    const read = rowTimesOf(clock.moments, date?.moments ?? null, facts.orders);
+  if (counted) timeColumns.set(counted.head.header, "absolute");
+  if (datetime?.moments) return clockRows(rowTimesOf(datetime.moments, null, facts.orders), [datetime]);
+  if (clock?.moments && counted?.meaning.kind !== "dayOfYear") {
     const columns = date ? [date, clock] : [clock];
-    return {
-      kind: "clock",
-      times: read,
-      headers: columns.map(({ head }) => head.header),
-      headZone: clock.head.zone ?? date?.head.zone ?? null,
-    };
+    return clockRows(rowTimesOf(clock.moments, date?.moments ?? null, facts.orders), columns);
+  }
+  if (counted) {
+    const { meaning } = counted;
+    const read =
+      meaning.kind === "since"
+        ? timesSince(counted, meaning.since, facts)
+        : meaning.kind === "serial"
+          ? serialTimes(cast, id, counted, facts)
+          : dayOfYearTimes(cast, id, counted, clock ?? null, facts);
+    return read && clockRows(read, [counted, ...(clock ? [clock] : [])]);
   }
   if (epoch?.numbers && epoch.meaning.kind === "epoch") {
     const scale = SECONDS[epoch.meaning.unit];
-    const local = epoch.numbers.values.map((value) => value * scale);
-    const read: RowTimes = { local, dated: true, offset: 0, unread: [], ambiguousZone: null };
-    return { kind: "clock", times: read, headers: [epoch.head.header], headZone: null };
+    const local = Float64Array.from(epoch.numbers.values, (value) => value * scale);
+    return clockRows(timesOf(local, epoch.meaning.utc ? 0 : NaN), [epoch]);
   }
   if (!elapsed) return null;
   return elapsedRows(cast, id, elapsed, facts);
 }
+
+const clockRows = (times: RowTimes, columns: readonly RawColumn[]): ClockRows => ({
+  kind: "clock",
+  times,
+  headers: columns.map(({ head }) => head.header),
+  headZone: columns.findLast(({ head }) => head.zone !== null)?.head.zone ?? null,
+});
 
 /** Times whose differences hold while the order of day and month is open: within a day every order gives the same. */
 export function relativeTimes(cast: RawCast, facts: FileFacts): RowTimes | null {
@@ -81,24 +107,35 @@ export function relativeTimes(cast: RawCast, facts: FileFacts): RowTimes | null 
   return days.size === 1 ? read : null;
 }
 
-function elapsedRows(cast: RawCast, id: string, column: RawColumn, facts: FileFacts): ElapsedRows | null {
+function elapsedRows(
+  cast: RawCast,
+  id: string,
+  column: RawColumn,
+  facts: FileFacts,
+): ClockRows | ElapsedRows | null {
   if (column.meaning.kind !== "elapsed") return null;
   if (!column.numbers) return clockedRows(cast, id, column, facts);
   const since = sinceOf(cast);
-  let unit = column.meaning.unit;
+  const { first } = column.numbers;
+  const serial = first > SERIAL_DAYS.least && first < SERIAL_DAYS.most && column.meaning.unit === null;
+  let unit: Since | "s" | "min" | "h" | "ms" | "day" | null = column.meaning.unit;
   if (unit === null) {
     unit =
       facts.inquiry.settle({
         topic: "units",
         column: column.head.header,
         holds: [id],
-        text: `"${column.head.header}" holds plain numbers. Are they seconds, minutes or hours since the start?`,
+        text: `"${column.head.header}" holds plain numbers (${first}). Are they seconds, minutes or hours since the start${serial ? ", or days since a day of the calendar" : ""}?`,
         ...(cast.headLine === null ? {} : { line: cast.headLine }),
-        candidates: ["s", "min", "h"],
-        read: (value) => (value === "s" || value === "min" || value === "h" ? value : null),
-        form: "s, min or h",
+        candidates: ["s", "min", "h", ...(serial ? ["days since 1899-12-30", "days since 1904-01-01"] : [])],
+        read: (value) => (value === "s" || value === "min" || value === "h" ? value : sinceIn(value)),
+        form: 's, min or h, or such as "days since 1899-12-30"',
       })?.value ?? null;
     if (unit === null) return null;
+    if (typeof unit === "object") {
+      const read = timesSince(column, unit, facts);
+      return read && clockRows(read, [column]);
+    }
   }
   const scale = SECONDS[unit];
   const seconds = column.numbers.values.map((value) => (unit === "ms" ? value / 1000 : value * scale));

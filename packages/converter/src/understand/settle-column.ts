@@ -64,7 +64,7 @@ export function settleColumn(
   if (unit === undefined) return null;
   const isStated = head.unitText !== null && head.name !== "";
   note(column, meaning.byPerson ? "answered" : isStated ? "stated" : "implied", meaning.because);
-  const checked = unit === null ? null : checkMagnitude(column, quantity, unit, numbers, context);
+  const checked = checkMagnitude(column, quantity, unit, numbers, context);
   if (checked === undefined) return null;
   return { column, quantity, unit: checked, numbers };
 }
@@ -110,7 +110,7 @@ function askUnit(
   return answer.value;
 }
 
-function usualUnits(quantity: QuantityId): readonly string[] {
+export function usualUnits(quantity: QuantityId): readonly string[] {
   switch (QUANTITIES[quantity].kinds[0] as string) {
     case "pressure":
       return ["dbar", "bar", "kPa", "psi"];
@@ -126,50 +126,80 @@ function usualUnits(quantity: QuantityId): readonly string[] {
       return ["kg/m3", "g/cm3"];
     case "speed":
       return ["m/s", "ft/s"];
+    case "none":
+      return ["1"];
+    case "voltage":
+      return ["V", "mV"];
     default:
       return ["mg/l", "umol/kg", "ml/l"];
   }
 }
 
-const unitFor = (quantity: QuantityId) => (value: string) => {
+export const unitFor = (quantity: QuantityId) => (value: string) => {
   const unit = readUnit(value);
   return unit && (QUANTITIES[quantity].kinds as readonly string[]).includes(unit.kind) ? unit : null;
 };
 
 /** What water can show, in house units; wide enough for hot springs and brines. */
 const LIMITS: Partial<Record<QuantityId, readonly [number, number]>> = {
+  pressure: [-15, 11_500],
+  absolute_pressure: [-15, 11_500],
+  depth: [-11_500, 11_500],
   temperature: [-3, 45],
   conductivity: [0, 100],
   specific_conductance: [0, 100],
   salinity: [0, 60],
   sound_speed: [1300, 1700],
   density: [900, 1150],
+  sigma_t: [-10, 60],
+  ph: [0, 14],
+};
+
+/** The same for what is dissolved or suspended, by the kind of its unit: limits in that unit. */
+const LIMITS_BY_KIND: Partial<
+  Record<QuantityId, Partial<Record<UnitSpelling["kind"], readonly [string, number, number]>>>
+> = {
+  // pure oxygen at 0 degC dissolves to about 70 mg/l; water shows a third of it
+  oxygen: {
+    "mass-concentration": ["mg L-1", -1, 30],
+    "volume-ratio": ["mL L-1", -1, 21],
+    "molar-per-mass": ["umol kg-1", -20, 950],
+    "molar-per-volume": ["umol L-1", -20, 950],
+    percent: ["percent", -5, 300],
+  },
+  chlorophyll: { "mass-concentration": ["ug L-1", -10, 1000] },
+  battery: { voltage: ["V", 0, 60] },
 };
 
 /** Numbers that the stated unit cannot have become a question; undefined then. */
 function checkMagnitude(
   column: RawColumn,
   quantity: QuantityId,
-  unit: UnitSpelling,
+  unit: UnitSpelling | null,
   numbers: NumberColumn,
   { facts, id }: ColumnContext,
-): UnitSpelling | undefined {
-  const limits = LIMITS[quantity];
-  const house = QUANTITIES[quantity].houseUnits;
-  if (!limits || house === null || unit.kind === "none" || unit.says === "per mille") return unit;
-  const middle = convertUnits(median(numbers.values), unit.units, house);
+): UnitSpelling | null | undefined {
+  const byKind = unit ? LIMITS_BY_KIND[quantity]?.[unit.kind] : undefined;
+  const limits = byKind ? ([byKind[1], byKind[2]] as const) : LIMITS[quantity];
+  const plain =
+    unit === null || unit.kind === "none" || unit.says === "per mille" || unit.kind === "salinity";
+  const house = byKind?.[0] ?? (plain ? "1" : QUANTITIES[quantity].houseUnits);
+  if (!limits || house === null) return unit;
+  const convert = (value: number) => (plain ? value : convertUnits(value, unit.units, house));
+  const middle = convert(median(numbers.values));
   // seawater of less than 0.1 mS/cm is fresher than rain
   const tooSmall =
     quantity === "conductivity" &&
-    unit.units === "uS cm-1" &&
+    unit?.units === "uS cm-1" &&
     middle < 0.1 &&
     extentOf(numbers.values).max < 100;
   if (Number.isNaN(middle) || (middle >= limits[0] && middle <= limits[1] && !tooSmall)) return unit;
+  const rounded = Math.round(middle * 100) / 100;
   const answer = facts.inquiry.settle({
     topic: "units",
     column: column.head.header,
     holds: [id],
-    text: `"${column.head.header}" would be about ${Math.round(middle * 100) / 100} ${house}, which sea water does not show. Which unit is it?`,
+    text: `"${column.head.header}" would be about ${rounded}${house === "1" ? "" : ` ${house}`}, which water does not show. Which unit is it? If it holds something else, answer quantity:${column.head.header} with other.`,
     candidates: usualUnits(quantity),
     read: unitFor(quantity),
     form: `a unit such as ${usualUnits(quantity).join(" or ")}`,

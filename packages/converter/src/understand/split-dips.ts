@@ -1,4 +1,5 @@
 import { type Cast, type Column, findDips } from "@wherry/core";
+import type { Parting } from "./cast-gaps.ts";
 import { evidence, type FileFacts } from "./file-facts.ts";
 import { oneOf } from "./inquiry.ts";
 import type { RawCast } from "./raw-cast.ts";
@@ -7,7 +8,9 @@ import type { RawCast } from "./raw-cast.ts";
  * A cast for each dip of a record that was left running between them; the answer "one" to castSplitting keeps it
  * whole. Ids get -1, -2 …; the fixes at start and end of the record serve each of its dips.
  */
-export function splitDips(cast: Cast, raw: RawCast, { inquiry, path }: FileFacts): readonly Cast[] {
+export function splitDips(read: Cast, raw: RawCast, facts: FileFacts): readonly Cast[] {
+  const { inquiry, path } = facts;
+  const cast = raw.parting === null ? read : asParted(read, raw.parting, facts);
   const dips = cast.state.processing === "raw" ? findDips(cast) : [];
   if (dips.length < 2) return [cast];
   const chosen = inquiry.given({ topic: "castSplitting", cast: cast.id, read: oneOf("one", "each") });
@@ -61,6 +64,30 @@ function timeEnds(
   return new Map(
     [...columns.keys()].map((header) => [header, { first: at(firstRow, header), last: at(lastRow, header) }]),
   );
+}
+
+/** Says that blank lines part casts, or asks. */
+function asParted(cast: Cast, parting: Parting, { inquiry, path }: FileFacts): Cast {
+  if (!parting.open)
+    return parting.firstRows.length === 1
+      ? cast
+      : {
+          ...cast,
+          evidence: [
+            ...cast.evidence,
+            evidence("castSplitting", "implied", parting.because, { file: path, line: cast.lines[0] ?? 1 }),
+          ],
+        };
+  inquiry.settle({
+    topic: "castSplitting",
+    holds: [cast.id],
+    text: "Are the rows between the blank lines one cast, or is each stretch that begins anew a cast of its own? Pressure or depth does not tell clearly.",
+    line: cast.lines[0] ?? 1,
+    candidates: ["each", "one"],
+    read: oneOf("one", "each"),
+    form: "one or each",
+  });
+  return cast;
 }
 
 /** First and last printed value of some rows of a column. */

@@ -1,5 +1,4 @@
-import { parseDecimal, parseNumber, printedPrecision } from "@wherry/core";
-import { kindOfCell, splitCells } from "./cells.ts";
+import { kindOfCell, precisionOfCell, readCell, splitCells } from "./cells.ts";
 import type { RowLayout } from "./delimiter.ts";
 import type { TextLines } from "./lines.ts";
 
@@ -80,8 +79,7 @@ export class TableColumns {
   constructor(layout: RowLayout, form: NumberForm) {
     this.#layout = layout;
     this.#form = form;
-    this.#parse =
-      form.decimal === "." ? parseNumber : (cell) => parseDecimal(cell, { decimal: ",", thousands: "." });
+    this.#parse = (cell) => readCell(cell, form.decimal);
     const { delimiter } = layout;
     this.#part = delimiter === "whitespace" || delimiter === "fixed" ? BLANK : delimiter.charCodeAt(0);
     this.#tab = this.#part === TAB ? BLANK : TAB;
@@ -178,8 +176,7 @@ export class TableColumns {
   #number(c: number, value: number, cell: string): void {
     this.#begun = true;
     this.values[c]![this.rows] = value;
-    const { decimal } = this.#form;
-    const printed = printedPrecision(cell, { decimal, thousands: decimal === "," ? "." : null });
+    const printed = precisionOfCell(cell, this.#form.decimal);
     const record = this.records[c]!;
     record.decimals = Math.max(record.decimals, printed.decimals);
     record.digits = Math.max(record.digits, printed.significantDigits);

@@ -1,5 +1,6 @@
 import { type DateOrder, type DateReading, findMoments, type Moment } from "./clock.ts";
 import { type HeaderLine, topicsOfLine } from "./header-lines.ts";
+import { isApproximate } from "./reservations.ts";
 import { headerTopics } from "./vocabulary/header-words.ts";
 import { wordsOf } from "./words.ts";
 import { readZone, type ZoneReading, zoneAmong } from "./zone.ts";
@@ -9,6 +10,8 @@ export interface HeaderMoment {
   readonly moment: Moment;
   readonly role: "start" | "end" | "bottom" | "time" | "date" | "bare" | "unclear";
   readonly line: HeaderLine;
+  /** "approx. 08:30" */
+  readonly approximate: boolean;
 }
 
 /** Moments of header lines. Dates of calibrations, exports and the like are left out. */
@@ -35,7 +38,12 @@ export function headerMoments(lines: readonly HeaderLine[]): readonly HeaderMome
       else if (role === null) role = line.key === null || line.topics.has("cast") ? "bare" : "unclear";
       // a lone clock time among words that do not speak of time ("ratio 10:30") tells nothing
       if (moment.dates.length === 0 && (role === "bare" || role === "unclear")) continue;
-      found.push({ moment, role, line });
+      found.push({
+        moment,
+        role,
+        line,
+        approximate: isApproximate(before, line.text.slice(moment.end)),
+      });
     }
   }
   return found;

@@ -9,6 +9,7 @@ export const plainWords = remember((text) =>
     .normalize("NFD")
     .replace(/[\u0300-\u036f]/g, "")
     .replace(/[ØøÐð]/g, (letter) => (letter === "Ø" || letter === "ø" ? "o" : "d"))
+    .replace(/[Þþ]/g, "th")
     .replace(/ß/g, "ss")
     .replace(/[Ææ]/g, "ae")
     .replace(/([a-z])([A-Z])/g, "$1 $2")

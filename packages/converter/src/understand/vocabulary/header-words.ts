@@ -28,6 +28,7 @@ export type HeaderTopic =
   | "lag"
   | "downcast"
   | "upcast"
+  | "reversed"
   | "absolute"
   | "gauge"
   | "series";
@@ -49,7 +50,7 @@ const ENTRIES: readonly Entry[] = [
   entry(
     "start",
     "en",
-    "start, started, begin, begins, began, beginning, launch, launched, deployed, opened, first, commenced, let go, release, released, away",
+    "start, started, begin, begins, began, beginning, launch, launched, deployed, opened, first, commenced, let go, release, released, away, t0, t 0, time zero, zero time",
   ),
   entry("start", "fr", "debut, depart, commence, mise a l eau"),
   entry("start", "de", "beginn, anfang, begonnen, startzeit"),
@@ -57,6 +58,16 @@ const ENTRIES: readonly Entry[] = [
   entry("start", "it", "inizio"),
   entry("start", "nl", "begin, aanvang"),
   entry("start", "da no sv", "begyndelse, begynnelse, borjan, starttid"),
+  entry("start", "fi is", "alku, alkoi, aloitus, upphaf, byrjun"),
+  entry("end", "fi is", "loppu, paattyi, lopetus, endir, lok"),
+  entry("time", "fi is", "aika, kellonaika, timi, klukkan"),
+  entry("date", "fi is", "paivamaara, pvm, paiva, dagsetning"),
+  entry("clock", "fi is", "kello, klukka"),
+  entry("zone", "fi is", "aikavyohyke, timabelti"),
+  entry("latitude", "fi is", "leveysaste, leveys, breidd, breiddargrada"),
+  entry("longitude", "fi is", "pituusaste, pituus, lengd, lengdargrada"),
+  entry("position", "fi is", "sijainti, paikka, stadur, stadsetning"),
+  entry("missing", "fi is", "puuttuva, puuttuu, ei mittausta, vantar, maelist ekki"),
   entry("bottom", "en", "bottom, at bottom, deepest"),
   entry("bottom", "fr", "fond, au fond"),
   entry("bottom", "de nl da no sv", "grund, am grund, bodem, bund, bunn, botten"),
@@ -229,6 +240,9 @@ const ENTRIES: readonly Entry[] = [
   entry("averaged", "es", "promedio, promediado, promedios"),
   entry("averaged", "it pt", "medie, media, medias"),
   entry("averaged", "nl", "gemiddeld, gemiddelden"),
+  entry("averaged", "da no", "gennemsnit, gennemsnitsvaerdier, midlet, gjennomsnitt, middelverdier"),
+  entry("averaged", "sv", "medelvarden, medelvarde, medelvardesbildad"),
+  entry("averaged", "fi is", "keskiarvo, keskiarvot, keskiarvoistettu, medaltal, medaltol"),
   entry(
     "zeroed",
     "en",
@@ -236,11 +250,44 @@ const ENTRIES: readonly Entry[] = [
   ),
   entry("zeroed", "fr", "pression atmospherique soustraite, tare, tarage"),
   entry("zeroed", "de", "tariert, luftdruck abgezogen"),
+  entry("zeroed", "es", "presion atmosferica restada, tarado, tarada, puesto a cero, puesta a cero"),
+  entry("zeroed", "pt", "pressao atmosferica subtraida, tarado, tarada"),
+  entry("zeroed", "it", "pressione atmosferica sottratta, azzerata, azzerato, tarata"),
+  entry("zeroed", "nl", "luchtdruk afgetrokken, op nul gezet, getarreerd"),
+  entry(
+    "zeroed",
+    "da no sv",
+    "lufttryk fratrukket, lufttrykk trukket fra, nulstillet, nullstilt, nollstalld",
+  ),
+  entry("zeroed", "fi is", "ilmanpaine vahennetty, nollattu, nullstillt, nullstilltur"),
   entry(
     "lag",
     "en",
     "lag corrected, lag correction, sensor lag, time constant corrected, response corrected, aligned",
   ),
+  entry("lag", "fr", "retard corrige, retard du capteur corrige, correction de retard, correction du retard"),
+  entry("lag", "de", "verzogerung korrigiert, tragheit korrigiert, ansprechzeit korrigiert"),
+  entry("lag", "es", "retardo corregido, retardo del sensor corregido, correccion de retardo"),
+  entry("lag", "pt", "atraso corrigido, atraso do sensor corrigido, correcao de atraso"),
+  entry("lag", "it", "ritardo corretto, ritardo del sensore corretto, correzione del ritardo"),
+  entry("lag", "nl", "vertraging gecorrigeerd, responstijd gecorrigeerd"),
+  entry("lag", "da no sv", "forsinkelse korrigeret, forsinkelse korrigert, fordrojning korrigerad"),
+  entry("downcast", "fr", "descente seule, descente seulement, profil descendant"),
+  entry("downcast", "de", "nur abwarts, abwartsprofil, nur absenken"),
+  entry("downcast", "es pt it", "solo bajada, solo descenso, so descida, apenas descida, solo discesa"),
+  entry("downcast", "nl", "alleen neerwaarts, neergaand profiel"),
+  entry("downcast", "da no sv", "kun nedad, kun nedtur, endast ned, nedfard"),
+  entry("downcast", "fi is", "vain lasku, adeins nidur"),
+  entry("upcast", "fr", "remontee seule, remontee seulement, profil remontant"),
+  entry("upcast", "de", "nur aufwarts, aufwartsprofil"),
+  entry("upcast", "es pt it", "solo subida, so subida, apenas subida, solo risalita"),
+  entry("upcast", "nl", "alleen opwaarts, opgaand profiel"),
+  entry("upcast", "da no sv", "kun opad, kun opptur, endast upp, uppfard"),
+  entry("upcast", "fi is", "vain nosto, adeins upp"),
+  entry("reversed", "en", "reversed, turned round, inverted, flipped, sorted downward"),
+  entry("reversed", "fr de", "inverse, inversee, retourne, umgedreht, umgekehrt"),
+  entry("reversed", "es pt it", "invertido, invertida, invertito, invertita"),
+  entry("reversed", "nl da no sv", "omgekeerd, vendt, snudd, omvand"),
   entry("downcast", "en", "downcast only, down cast only, descent only, downcast, down only"),
   entry("upcast", "en", "upcast only, up cast only, ascent only, upcast, up only"),
   entry("absolute", "en fr", "absolute, absolu, absolue"),
@@ -298,12 +345,32 @@ const LANGUAGE_WORDS: readonly (readonly [string, string])[] = [
   ["pt", "o da do dos baia barco saida hora lugar com estacao"],
   ["it", "il della del dello barca uscita stazione con ora"],
   ["nl", "het een en van met boot vaart meting tijd diepte haven"],
+  ["fi", "ja asema vene satama syvyys mittaus luotaus lampotila suolaisuus"],
+  ["is", "og fra bat hofn dypi maeling selta hitastig"],
   ["da no sv", "og och med fra fran ved vid bat bad havn hamn dybde djup maling matning"],
 ];
 
 const MARKS = new Map<string, string[]>();
 for (const [codes, words] of LANGUAGE_WORDS) {
   for (const word of words.split(" ")) MARKS.set(word, [...(MARKS.get(word) ?? []), ...codes.split(" ")]);
+}
+
+const NOT = new Set(
+  "not no none without never un nicht kein keine keinen ohne non pas sans aucun aucune sin ningun ninguna sem nao nenhuma nenhum senza nessuna nessun niet geen zonder ikke ingen uden uten inte ej utan ei ilman ekki engin".split(
+    " ",
+  ),
+);
+const OFF = /^(?:no|none|off|not|0|false|nein|aus|keine?|non|aucune?|nej|nei|geen|n|-)\b/;
+
+/** Whether the words of a line deny what one of its topics says: "not averaged", "lag correction: none". */
+export function denies(tokens: readonly string[], phrase: string): boolean {
+  const words = phrase.split(" ");
+  const at = tokens.findIndex((_, i) => words.every((word, k) => tokens[i + k] === word));
+  if (at < 0) return false;
+  return (
+    tokens.slice(Math.max(0, at - 3), at + words.length).some((word) => NOT.has(word)) ||
+    OFF.test(tokens.slice(at + words.length).join(" "))
+  );
 }
 
 /** Languages that a word or phrase of a header belongs to; empty if it tells nothing. */

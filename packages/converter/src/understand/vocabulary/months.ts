@@ -20,5 +20,6 @@ const MONTHS = new Map<string, number>();
 for (const [index, words] of NAMES.entries())
   for (const word of words.split(" ")) MONTHS.set(word, index + 1);
 
-/** Month 1 to 12 that a word names, null for any other word. */
-export const monthOfWord = (word: string): number | null => MONTHS.get(plainWords(word)) ?? null;
+/** Month 1 to 12 that a word names, null for any other word. Finnish dates have the month in the partitive. */
+export const monthOfWord = (word: string): number | null =>
+  MONTHS.get(plainWords(word).replace(/kuuta$/, "kuu")) ?? null;

@@ -14,6 +14,8 @@ import re
 ROOT = pathlib.Path(__file__).resolve().parent.parent
 DEMO, OUT = ROOT / "test-data" / "demo", ROOT / "test-data" / "bursts"
 BURST, EVERY, AT_FIRST = 20, 60, 40
+# invented: the cell reads less and less
+CALIBRATIONS = "calibrations: [{ date: 2025-02-12, slope: 1 }, { date: 2025-09-01, slope: 1.002 }]"
 
 
 def main():
@@ -31,6 +33,7 @@ def main():
     entry = casts[casts.index("  - id: OE25-P1") :].replace("OE25-P1", "OE25-P2").replace("oe25_p1", "oe25_p2")
     entry = re.sub(r"sha256: \w+", f"sha256: {hashlib.sha256(text.encode()).hexdigest()}", entry)
     before = before.replace("id: ostrel-2025", "id: ostrel-2025-bursts")
+    before = before.replace("uncertainty: 0.006, units: mS cm-1 }", f"uncertainty: 0.006, units: mS cm-1, {CALIBRATIONS} }}")
     before = before.replace("processing:\n", "processing:\n  recipe:\n    bursts: { mean: true }\n")
     (OUT / "survey.yaml").write_text(f"{before}casts:\n{entry}")
 

@@ -458,7 +458,7 @@ export interface Sensor {
   delay?: number;
   cell_inertia?: CellInertia;
   /**
-   * Calibrations. Slope and offset are a correction that the readings do not contain yet; between two of them it goes linearly in time.
+   * Calibrations. Slope and offset are a correction that the readings do not contain yet; between two of them it goes linearly in time, and half of what it changed by enters the uncertainty.
    */
   calibrations?: Calibration[];
 }

@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
-import { type Cast, type Column, layerMeans, type SensorUncertainty } from "@wherry/core";
+import { type Cast, type Column, layerMeans } from "@wherry/core";
 import { testData } from "@wherry/testkit";
 import { describe, expect, test } from "vitest";
 import { binnedDataset } from "../src/writers/binned-dataset.ts";
-import { derivedUncertainty, isRiverThinned } from "../src/writers/derived-uncertainty.ts";
+import { derivedUncertainty, isRiverThinned, type SensorRows } from "../src/writers/derived-uncertainty.ts";
 import { fullDataset } from "../src/writers/full-dataset.ts";
 import { seriesDataset } from "../src/writers/series-dataset.ts";
 import { numbers, referenceCasts } from "./reference-casts.ts";
@@ -56,7 +56,10 @@ const inputs =
       temperature: Float64Array.of(t),
       pressure: Float64Array.of(p),
     })[name] ?? null;
-const sensors = ([C, t, p]: Point["u"]): SensorUncertainty => ({ C, t, p });
+const sensors = ([C, t, p]: readonly (number | null)[]): SensorRows => {
+  const row = (u: number | null | undefined) => (u == null ? null : Float64Array.of(u));
+  return { C: row(C), t: row(t), p: row(p) };
+};
 
 describe.each([
   ["salinity", "SP", 1e-3],
@@ -75,22 +78,22 @@ describe.each([
 
   test("none without the figure of a sensor that counts, none of a received column", () => {
     const [point] = points;
-    const of = (cast: Cast, u: SensorUncertainty) => derivedUncertainty(name, cast, inputs(point!), u);
-    expect(of(first!, { C: 0.01, t: 0.01, p: Number.NaN })).toBeNull();
-    expect(of(first!, { C: Number.NaN, t: 0.01, p: 0.1 }) === null).toBe(name !== "depth");
+    const of = (cast: Cast, u: SensorRows) => derivedUncertainty(name, cast, inputs(point!), u);
+    expect(of(first!, sensors([0.01, 0.01, null]))).toBeNull();
+    expect(of(first!, sensors([null, 0.01, 0.1])) === null).toBe(name !== "depth");
     const received = new Map(first!.columns).set(name, {
       ...first!.columns.get(name)!,
       source,
       method: null,
     });
-    expect(of({ ...first!, columns: received }, { C: 0.01, t: 0.01, p: 0.1 })).toBeNull();
+    expect(of({ ...first!, columns: received }, sensors([0.01, 0.01, 0.1]))).toBeNull();
   });
 });
 
 test("density by a salinity that came from elsewhere gets none: its uncertainty is not known", () => {
   const columns = new Map(first!.columns);
   columns.set("salinity", { ...columns.get("salinity")!, source, method: null });
-  const u = { C: 0.01, t: 0.01, p: 0.1 };
+  const u = sensors([0.01, 0.01, 0.1]);
   expect(derivedUncertainty("density", { ...first!, columns }, inputs(points[0]!), u)).toBeNull();
 });
 

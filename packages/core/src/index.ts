@@ -7,6 +7,8 @@ export {
   type Correction,
   correctionAt,
   correctSensors,
+  type DriftUncertainty,
+  driftUncertainty,
 } from "./cast/calibration.ts";
 export * from "./cast/cast.ts";
 export * from "./cast/cell-inertia.ts";

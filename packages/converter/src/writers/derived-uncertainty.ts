@@ -1,21 +1,27 @@
 import {
   type Cast,
   COMPOSITION_SALINITY,
-  densityUncertaintyColumn,
+  densityUncertainty,
   depthUncertainty,
   practicalSalinityColumn,
-  practicalSalinityUncertaintyColumn,
-  type SensorUncertainty,
-  soundSpeedUncertaintyColumn,
+  practicalSalinityUncertainty,
+  soundSpeedUncertainty,
 } from "@wherry/core";
 
 /** Values of a column on the rows of a product, house units, NaN where missing; null if a cast has no such column. */
 export type RowsOf = (cast: number, column: string) => Float64Array | null;
 
+/** Standard uncertainties of the sensors on the rows of a product, house units; null where the sheet says nothing. */
+export interface SensorRows {
+  readonly C: Float64Array | null;
+  readonly t: Float64Array | null;
+  readonly p: Float64Array | null;
+}
+
 const PROPAGATED = {
-  salinity: practicalSalinityUncertaintyColumn,
-  density: densityUncertaintyColumn,
-  sound_speed: soundSpeedUncertaintyColumn,
+  salinity: practicalSalinityUncertainty,
+  density: densityUncertainty,
+  sound_speed: soundSpeedUncertainty,
 } as const;
 
 /**
@@ -23,7 +29,6 @@ const PROPAGATED = {
  *
  * @param name    column of the cast
  * @param rowsOf  the inputs
- * @param sensors by the sheet, house units; NaN where it says nothing
  * @returns house units; null if the quantity is not computed here from measured conductivity, temperature and
  *          pressure, or if a sensor that counts has no figure
  */
@@ -31,25 +36,25 @@ export function derivedUncertainty(
   name: string,
   cast: Cast,
   rowsOf: (column: string) => Float64Array | null,
-  sensors: SensorUncertainty,
+  sensors: SensorRows,
 ): Float64Array | null {
   if (cast.columns.get(name)?.method == null) return null;
   const p = measured(cast, "pressure", rowsOf);
-  if (p === null || Number.isNaN(sensors.p)) return null;
+  const { C: uC, t: ut, p: up } = sensors;
+  if (p === null || up === null) return null;
   if (name === "depth") {
     // where the place is not known, gravity of 45 degrees is as good for an uncertainty
     const latitude = cast.start?.latitude ?? cast.end?.latitude ?? Number.NaN;
-    return p.map((each) => depthUncertainty(each, Number.isNaN(latitude) ? 45 : latitude, sensors.p));
+    return p.map((each, k) => depthUncertainty(each, Number.isNaN(latitude) ? 45 : latitude, up[k]!));
   }
   if (!(name === "salinity" || name === "density" || name === "sound_speed")) return null;
   const C = measured(cast, "conductivity", rowsOf);
   const t = measured(cast, "temperature", rowsOf);
-  if (C === null || t === null || Number.isNaN(sensors.C + sensors.t)) return null;
+  if (C === null || t === null || uC === null || ut === null) return null;
   // density and sound speed by a salinity that came from somewhere else do not depend on the conductivity
   if (cast.columns.get("salinity")?.method == null) return null;
-  const out = new Float64Array(p.length);
-  PROPAGATED[name](C, t, p, sensors, out);
-  return out;
+  const propagated = PROPAGATED[name];
+  return p.map((each, k) => propagated(C[k]!, t[k]!, each, { C: uC[k]!, t: ut[k]!, p: up[k]! }));
 }
 
 function measured(

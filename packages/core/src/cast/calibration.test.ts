@@ -1,6 +1,6 @@
 import { castOf } from "@wherry/testkit";
 import { describe, expect, test } from "vitest";
-import { correctionAt, correctSensors } from "./calibration.ts";
+import { correctionAt, correctSensors, driftUncertainty } from "./calibration.ts";
 import type { Cast } from "./cast.ts";
 
 const day = (text: string) => Date.parse(`${text}T00:00:00Z`) / 1000;
@@ -78,5 +78,34 @@ describe("correcting sensors", () => {
     expect(once.columns.get("salinity")!.values[0]).toBeCloseTo(34.034, 12);
     expect(twice.columns.get("salinity")!.values[0]).toBeCloseTo(34.034, 12);
     expect(once.steps[0]?.words).toContain("cruise report");
+  });
+});
+
+describe("uncertainty of a drift", () => {
+  const conductivity = [
+    { date: day("2025-03-01"), slope: 1, offset: 0, afterCleaning: false },
+    { date: day("2025-09-01"), slope: 1.004, offset: 0.02, afterCleaning: false },
+  ];
+  const cast = (time: number) =>
+    correctSensors(castOf({ conductivity: Float64Array.of(0, 30) }, Float64Array.of(0, 1), { time }), {
+      ...none,
+      conductivity,
+    });
+  const of = (corrected: Cast) =>
+    driftUncertainty(corrected, "conductivity", corrected.columns.get("conductivity")!.values);
+
+  test("half of what the reading changed by, over the root of three", () => {
+    const found = of(cast((day("2025-03-01") + day("2025-09-01")) / 2))!;
+    // readings 0 and 30 changed by 0.02 and by 0.004 x 30 + 0.02 = 0.14
+    expect(found.values[0]).toBeCloseTo(0.01 / Math.sqrt(3), 12);
+    expect(found.values[1]).toBeCloseTo(0.07 / Math.sqrt(3), 12);
+    expect([found.from, found.to]).toEqual(["2025-03-01T00:00:00Z", "2025-09-01T00:00:00Z"]);
+  });
+
+  test("none outside of both, without any correction, and of a sensor that was not corrected", () => {
+    const between = cast(day("2025-05-01"));
+    expect(of(cast(day("2026-05-01")))).toBeNull();
+    expect(driftUncertainty(between, "pressure", Float64Array.of(1))).toBeNull();
+    expect(of({ ...between, steps: [] })).toBeNull();
   });
 });

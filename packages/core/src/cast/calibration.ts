@@ -1,3 +1,4 @@
+import { formatIsoTime } from "../time/iso-time.ts";
 import type { Cast, StepRecord } from "./cast.ts";
 import { skipped, withColumns, withStep } from "./change.ts";
 import { keepReceived } from "./received.ts";
@@ -27,6 +28,13 @@ export interface CorrectionInForce {
   readonly slope: number;
   readonly offset: number;
   readonly how: "between two" | "one only" | "nearest";
+  /** Between two: what changed from the earlier to the later one, and the date of each, epoch seconds. */
+  readonly change?: {
+    readonly slope: number;
+    readonly offset: number;
+    readonly from: number;
+    readonly to: number;
+  };
 }
 
 /**
@@ -52,10 +60,12 @@ export function correctionAt(entries: readonly Correction[], time: number): Corr
   const after = ordered.find(({ date }) => date > time);
   if (before !== undefined && after !== undefined && !after.afterCleaning) {
     const part = (time - before.date) / (after.date - before.date);
+    const [slope, offset] = [after.slope - before.slope, after.offset - before.offset];
     return {
-      slope: before.slope + part * (after.slope - before.slope),
-      offset: before.offset + part * (after.offset - before.offset),
+      slope: before.slope + part * slope,
+      offset: before.offset + part * offset,
       how: "between two",
+      change: { slope, offset, from: before.date, to: after.date },
     };
   }
   if (before !== undefined) return constant(before, "nearest");
@@ -81,11 +91,17 @@ export function correctSensors(cast: Cast, parameters: CalibrationParameters): C
       doubts.push(`none of ${name} is in force`);
       continue;
     }
-    const { slope, offset, how } = found;
+    const { slope, offset, how, change } = found;
     if (how === "nearest") doubts.push(`${name} by the nearest calibration, not one before and one after`);
     numbers[`${name}.slope`] = slope;
     numbers[`${name}.offset`] = offset;
     numbers[`${name}.by`] = how;
+    if (change !== undefined) {
+      numbers[`${name}.slopeChange`] = change.slope;
+      numbers[`${name}.offsetChange`] = change.offset;
+      numbers[`${name}.calibratedFrom`] = formatIsoTime(change.from);
+      numbers[`${name}.calibratedTo`] = formatIsoTime(change.to);
+    }
     told.push(`${name} times ${slope} plus ${offset}`);
     result = keepReceived(result, name);
     const column = result.columns.get(name)!;
@@ -114,4 +130,42 @@ export function correctSensors(cast: Cast, parameters: CalibrationParameters): C
         : `calibration corrections made: ${[...told, ...doubts].join("; ")}`,
   };
   return withStep(result, record);
+}
+
+/** What the drift between two calibrations leaves open. */
+export interface DriftUncertainty {
+  /** Standard uncertainty, in the unit of the column, one per row. */
+  readonly values: Float64Array;
+  /** Moments of the two calibrations, ISO 8601. */
+  readonly from: string;
+  readonly to: string;
+}
+
+/**
+ * Standard uncertainty of a sensor that drifted between two calibrations, as the step of calibration corrections
+ * recorded them: half of what the reading would have changed by from one to the other, as the half-width of a
+ * rectangular distribution. That the drift went linearly in time is an assumption; it may have come all at once.
+ *
+ * @param values corrected values of the sensor, in the unit of its column; NaN where missing
+ * @returns null unless the sensor was corrected between two calibrations
+ * @source JCGM 100:2008 (GUM), section 4.3.7: the half-width over the root of three; that half of the drift is the
+ *         half-width: house
+ */
+export function driftUncertainty(
+  cast: Cast,
+  name: "temperature" | "conductivity" | "pressure",
+  values: Float64Array,
+): DriftUncertainty | null {
+  const made = cast.steps.find((each) => each.step === step && each.parameters.skipped !== true)?.parameters;
+  const number = (key: string) => made?.[`${name}.${key}`];
+  const [slope, offset] = [number("slope"), number("offset")];
+  const [slopeChange, offsetChange] = [number("slopeChange"), number("offsetChange")];
+  if (typeof slope !== "number" || typeof offset !== "number") return null;
+  if (typeof slopeChange !== "number" || typeof offsetChange !== "number") return null;
+  const drift = values.map((x) => Math.abs((slopeChange * (x - offset)) / slope + offsetChange));
+  return {
+    values: drift.map((change) => change / 2 / Math.sqrt(3)),
+    from: String(number("calibratedFrom")),
+    to: String(number("calibratedTo")),
+  };
 }

@@ -7,6 +7,7 @@ import {
   checkFile,
   EDITIONS,
   type FileContext,
+  fullNameOf,
   isEdition,
   type Rule,
   type Waiver,
@@ -119,10 +120,16 @@ async function readWaivers(path: string | undefined): Promise<Result<readonly Wa
 
 async function checkNetcdf(path: string, context: FileContext): Promise<CheckedFile> {
   const source = await openFileSource(path);
+  const full = fullNameOf(path);
+  const beside = full === null || !(await exists(full)) ? null : await openFileSource(full);
   try {
-    return await checkFile(source, context);
+    return await checkFile(
+      source,
+      full === null || beside === null ? context : { ...context, full: { path: full, source: beside } },
+    );
   } finally {
     await source.close();
+    await beside?.close();
   }
 }
 

@@ -22,6 +22,8 @@ export interface CheckContext {
   readonly now: number;
   /** A standard name table in place of the shipped one. */
   readonly standardNames?: StandardNameTable;
+  /** The full data beside a file of layer means, to be compared with it. */
+  readonly full?: { readonly path: string; readonly dataset: Dataset };
 }
 
 export interface CheckedDataset {
@@ -55,17 +57,19 @@ export const claimsAcdd = (conventions: string | undefined): boolean =>
 
 /** Judges an open data set; also tells by which edition and rule sets. */
 export async function judgeDataset(dataset: Dataset, context: CheckContext): Promise<CheckedDataset> {
-  const { path, now, standardNames, ruleSets, moreRules = [] } = context;
+  const { path, now, standardNames, ruleSets, full, moreRules = [] } = context;
   const conventions = textOf(dataset.attributes.get("Conventions"));
   const edition = chooseEdition(conventions, context.edition);
   const chosen = ruleSets ?? [...new Set([...NETCDF_SETS, ...moreRules.map(setOf)])];
-  const view = new DatasetView(dataset, {
-    path,
+  const common = {
     now,
     edition: edition.edition,
     vocabulary: standardNames === undefined ? shippedVocabulary() : vocabularyOf(standardNames),
     holdsToAcdd: claimsAcdd(conventions) || ruleSets?.includes("acdd") === true,
-  });
+  };
+  const beside =
+    full === undefined ? {} : { full: new DatasetView(full.dataset, { ...common, path: full.path }) };
+  const view = new DatasetView(dataset, { ...common, ...beside, path });
   const rules = [...allRules, ...moreRules].filter((rule) => chosen.includes(setOf(rule)));
   const findings = await runRules(rules, view);
   const faults = [...dataset.problems, ...view.data.problems].map((problem) => findingOf(problem, path));

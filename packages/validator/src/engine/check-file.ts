@@ -25,9 +25,11 @@ export interface CheckedFile {
   readonly waived?: readonly WaivedFinding[];
 }
 
-export interface FileContext extends CheckContext {
+export interface FileContext extends Omit<CheckContext, "full"> {
   /** Bytes of the metadata document that lies beside a CSV file; null or absent if there is none. */
   readonly metadata?: Uint8Array | null;
+  /** The full data beside a file of layer means, to be compared with it; not used if it cannot be read. */
+  readonly full?: { readonly path: string; readonly source: Uint8Array | Source };
 }
 
 export const checkedFile = (
@@ -53,7 +55,7 @@ export const checkedFile = (
  * @returns       the verdict; a file that cannot be read has `format` null and the reason as its only finding
  */
 export async function checkFile(source: Uint8Array | Source, context: FileContext): Promise<CheckedFile> {
-  const { path } = context;
+  const { path, full, ...others } = context;
   if (/\.csv$/i.test(path)) return checkCsv(source, context);
   const opened = await openDataset(source);
   if (!opened.ok)
@@ -63,13 +65,21 @@ export async function checkFile(source: Uint8Array | Source, context: FileContex
       opened.problems.map((problem) => findingOf(problem, path)),
     );
   const dataset = opened.value;
+  // what is wrong with the other file is told where that one is checked
+  const other = full === undefined ? null : await openDataset(full.source);
+  const beside = full !== undefined && other?.ok ? { full: { path: full.path, dataset: other.value } } : {};
   try {
-    const { edition, ruleSets, findings } = await judgeDataset(dataset, context);
+    const { edition, ruleSets, findings } = await judgeDataset(dataset, { ...others, ...beside, path });
     return checkedFile(path, formatOf(dataset.kind), findings, ruleSets, edition);
   } finally {
     dataset.close?.();
+    if (other?.ok) other.value.close?.();
   }
 }
+
+/** Name of the full data that belongs to a file of layer means: "a_full.nc" for "a_binned.nc"; null for any other. */
+export const fullNameOf = (path: string): string | null =>
+  /_binned\.nc4?$/i.test(path) ? path.replace(/_binned(\.nc4?)$/i, "_full$1") : null;
 
 const formatOf = (kind: string): string => (kind.startsWith("netCDF") ? kind : `netCDF ${kind}`);
 

@@ -1,8 +1,9 @@
 import { type Bag, type Container, contentOf, openBag } from "@wherry/formats";
+import type { Source } from "@wherry/netcdf";
 import { packageRules } from "../rules/package/index.ts";
 import { runBagRules } from "./bag-rule.ts";
 import { findingOf } from "./check-dataset.ts";
-import { type CheckedFile, checkedFile, checkFile, type FileContext } from "./check-file.ts";
+import { type CheckedFile, checkedFile, checkFile, type FileContext, fullNameOf } from "./check-file.ts";
 import type { Finding } from "./finding.ts";
 
 const FORMS: Readonly<Record<Container["form"], string>> = {
@@ -45,9 +46,15 @@ export async function checkPackage(
     if (!/\.(?:nc|nc4|cdf)$/i.test(name) && described === undefined) continue;
     const own: FileContext = { ...context, path: `${path}/${file.path}` };
     const metadata = described === undefined ? null : await contentOf(described);
-    const verdict = await file.use((source) =>
-      checkFile(source, metadata?.ok ? { ...own, metadata: metadata.value } : own),
-    );
+    const judge = (source: Source, more: Partial<FileContext> = {}) =>
+      checkFile(source, { ...own, ...(metadata?.ok ? { metadata: metadata.value } : {}), ...more });
+    const full = bag.files.get(fullNameOf(name) ?? "");
+    const verdict = await file.use(async (source) => {
+      const compared = await full?.use((beside) =>
+        judge(source, { full: { path: full.path, source: beside } }),
+      );
+      return compared?.ok ? compared.value : judge(source);
+    });
     checked.push(
       verdict.ok
         ? verdict.value

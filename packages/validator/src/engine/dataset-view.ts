@@ -16,6 +16,8 @@ export interface ViewContext {
   readonly vocabulary: Vocabulary;
   /** Whether ACDD is to be held against the file: it claims ACDD, or the caller asked for it. Default true. */
   readonly holdsToAcdd?: boolean;
+  /** The full data from which this file's layer means were made, where it lies beside it. */
+  readonly full?: DatasetView;
 }
 
 /** What the rules see of a data set: the header sorted out once, the data read once and when asked for. */
@@ -25,6 +27,8 @@ export class DatasetView {
   readonly now: number;
   readonly vocabulary: Vocabulary;
   readonly holdsToAcdd: boolean;
+  /** The full data beside a file of layer means; null if it is not given. */
+  readonly full: DatasetView | null;
   readonly kind: Dataset["kind"];
   readonly attributes: ReadonlyMap<string, Attribute>;
   readonly dimensions: ReadonlyMap<string, Dimension>;
@@ -40,6 +44,7 @@ export class DatasetView {
     this.now = context.now;
     this.vocabulary = context.vocabulary;
     this.holdsToAcdd = context.holdsToAcdd ?? true;
+    this.full = context.full ?? null;
     this.kind = dataset.kind;
     this.attributes = dataset.attributes;
     this.dimensions = dataset.dimensions;

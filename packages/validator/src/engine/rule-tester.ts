@@ -11,12 +11,22 @@ const asExample = (example: string | Example): Example =>
 
 /** What a rule finds in one of its examples; the problems of the CDL text if it is none. */
 export async function findingsOf(rule: Rule, example: string | Example): Promise<Finding[] | string> {
-  const { cdl, path = "example.nc", edition = NEWEST, now = "2030-01-01T00:00:00Z" } = asExample(example);
+  const {
+    cdl,
+    full,
+    path = "example.nc",
+    edition = NEWEST,
+    now = "2030-01-01T00:00:00Z",
+  } = asExample(example);
   const parsed = parseCdl(cdl);
   if (!parsed.ok) return parsed.problems.map(({ message }) => message).join("; ");
   const moment = Date.parse(now) / 1000;
   const context = { path, edition, now: moment, vocabulary: shippedVocabulary() };
-  return runRules([rule], new DatasetView(parsed.value, context));
+  const beside = full === undefined ? null : parseCdl(full);
+  if (beside?.ok === false) return beside.problems.map(({ message }) => message).join("; ");
+  const view =
+    beside === null ? {} : { full: new DatasetView(beside.value, { ...context, path: "full.nc" }) };
+  return runRules([rule], new DatasetView(parsed.value, { ...context, ...view }));
 }
 
 const placeOf = ({ where: { index: _index, ...place } }: Finding) => place;

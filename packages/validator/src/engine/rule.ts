@@ -37,6 +37,8 @@ export interface Example {
   readonly cdl: string;
   /** The edition by which to judge; newest if not given. */
   readonly edition?: Edition;
+  /** CDL of the full data beside a file of layer means. */
+  readonly full?: string;
   /** Name of the file, "example.nc" if not given. */
   readonly path?: string;
   /** The moment of checking, ISO 8601, "2030-01-01T00:00:00Z" if not given. */

@@ -15,7 +15,13 @@ export interface ExamplePiece {
 /** An example as texts: CDL, a table and its metadata, or the files of a package. */
 export function examplePieces(example: AnyExample): ExamplePiece[] {
   if (typeof example === "string") return [{ language: "cdl", text: example }];
-  if ("cdl" in example) return [{ language: "cdl", text: example.cdl }];
+  if ("cdl" in example) {
+    const { cdl, full } = example;
+    const own: ExamplePiece = { language: "cdl", text: cdl };
+    return full === undefined
+      ? [own]
+      : [own, { language: "cdl", name: "The full data beside it", text: full }];
+  }
   if ("files" in example)
     return Object.entries(example.files).map(([name, text]) => ({ language: "text", name, text }));
   const table: ExamplePiece = { language: "csv", text: example.csv };

@@ -34,7 +34,8 @@ export const cellMethodsComplete = defineRule({
   ],
   failing: [
     {
-      cdl: `dimensions: z = 2 ; variables: float z(z) ; z:units = "m" ; z:axis = "Z" ; float t(z) ; float s(z) ;`,
+      cdl: `dimensions: z = 2 ; variables: float z(z) ; z:units = "m" ; z:axis = "Z" ; float t(z) ;
+        t:standard_name = "sea_water_temperature" ;`,
       where: {},
       message: "missing",
     },
@@ -43,7 +44,7 @@ export const cellMethodsComplete = defineRule({
     const lacking = new Map<string, string[]>();
     for (const variable of dataset.all) {
       if (variable.role !== "data" || variable.isText || !dataset.isSampled(variable)) continue;
-      if (dataset.ancillary.has(variable)) continue;
+      if (variable.standardName === undefined || dataset.ancillary.has(variable)) continue;
       const entries = parseCellMethods(variable.text("cell_methods") ?? "");
       if (!Array.isArray(entries)) continue;
       const names = entries.flatMap((entry) => entry.names);

@@ -1,4 +1,5 @@
 import type { Rule } from "../../engine/rule.ts";
+import { binnedAgainstFull } from "./binned-against-full.ts";
 import { density } from "./density.ts";
 import { densityInversion } from "./density-inversion.ts";
 import { depthByDensity } from "./depth-by-density.ts";
@@ -13,6 +14,7 @@ import { travel } from "./travel.ts";
 
 /** Rules about the water itself, in the order in which they are run and listed. */
 export const physicsRules: readonly Rule[] = [
+  binnedAgainstFull,
   density,
   densityInversion,
   depthByDensity,

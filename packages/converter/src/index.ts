@@ -25,7 +25,7 @@ export {
 } from "./understand/report/look-document.ts";
 export { lookText } from "./understand/report/look-text.ts";
 export { concernsAnswers, type UnderstandContext, understandFile } from "./understand/understand-file.ts";
-export { understandNetcdf } from "./understand/understand-open-format.ts";
+export { understandNetcdf, understandTable } from "./understand/understand-open-format.ts";
 export * from "./writers/binned-dataset.ts";
 export * from "./writers/csv-product.ts";
 export { type DataDictionary, dataDictionary } from "./writers/data-dictionary.ts";

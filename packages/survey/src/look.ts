@@ -18,7 +18,7 @@ export async function look(paths: readonly string[], options: LookOptions = {}):
   if (!knowledge.ok) return { files: [], skipped: [], problems: knowledge.problems, warnings: [] };
   const { exports, skipped, problems } = await readExports(paths, knowledge.value, "as given", {
     ...options,
-    netcdf: "read",
+    withResults: true,
   });
   const files = exports.map(({ understood }) => understood);
   const warnings = [...knowledge.warnings, ...unusedAnswers(knowledge.value.answers, files)];

@@ -1,8 +1,8 @@
 import { createHash } from "node:crypto";
 import { understandNetcdf } from "@wherry/converter";
 import { fail, type Problem, type Result } from "@wherry/core";
-import { type Answer, recogniseArgoProfile, type UnderstoodFile } from "@wherry/formats";
-import { type Dataset, openDataset, type Source } from "@wherry/netcdf";
+import type { Answer, UnderstoodFile } from "@wherry/formats";
+import { openDataset, type Source } from "@wherry/netcdf";
 import { type FileSource, openFileSource } from "./file-source.ts";
 
 const HDF5 = [0x89, 0x48, 0x44, 0x46, 0x0d, 0x0a, 0x1a, 0x0a];
@@ -21,27 +21,10 @@ async function isNetcdf(source: Source): Promise<boolean> {
  * @param name what the casts call their source
  * @throws     the system's error if the file can't be opened or read
  */
-export const lookAtNetcdf = (path: string, name: string): Promise<Result<UnderstoodFile> | null> =>
-  withDataset(path, name, [], () => true);
-
-/**
- * The casts of a netCDF file that can be converted, which are those of Argo profile files; a problem for any other, and
- * null if it is none.
- *
- * @throws the system's error if the file can't be opened or read
- */
-export const readNetcdfExport = (
+export async function readNetcdf(
   path: string,
   name: string,
   answers: readonly Answer[],
-): Promise<Result<UnderstoodFile> | null> =>
-  withDataset(path, name, answers, (dataset) => recogniseArgoProfile(dataset) !== null);
-
-async function withDataset(
-  path: string,
-  name: string,
-  answers: readonly Answer[],
-  isWanted: (dataset: Dataset) => boolean,
 ): Promise<Result<UnderstoodFile> | null> {
   return withSource(path, async (source) => {
     if (!(await isNetcdf(source))) return null;
@@ -51,20 +34,12 @@ async function withDataset(
       return first ? fail(first, ...others) : opened;
     }
     try {
-      if (!isWanted(opened.value)) return fail(notConverted(name));
       return await understandNetcdf(opened.value, name, { sha256: await sha256Of(source), answers });
     } finally {
       opened.value.close?.();
     }
   });
 }
-
-const notConverted = (name: string): Problem => ({
-  code: "input/netcdf",
-  message: `${name} is a netCDF file, and products are not yet made from netCDF other than Argo profiles`,
-  where: { file: name },
-  remedy: `Convert the text export that it came from. wherry look ${name} says what it holds, wherry check ${name} judges it.`,
-});
 
 async function withSource<T>(path: string, use: (source: FileSource) => Promise<T>): Promise<T> {
   const source = await openFileSource(path);

@@ -8,6 +8,9 @@ const RECORD = /_processing\.json$/;
 /** A finished package by its declaration. */
 export const DECLARATION = /^bagit\.txt$/;
 
+/** Whether names of files are those of a finished result. */
+export const isResult = (names: readonly string[]): boolean => names.some((name) => RECORD.test(name));
+
 const exists = async (path: string): Promise<boolean> =>
   stat(path).then(
     () => true,

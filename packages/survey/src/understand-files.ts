@@ -1,11 +1,13 @@
-import { dirname, extname, relative, resolve, sep } from "node:path";
+import { readdir } from "node:fs/promises";
+import { dirname, extname, join, relative, resolve, sep } from "node:path";
 import { fail, type Problem, type Result } from "@wherry/core";
 import type { UnderstoodFile } from "@wherry/formats";
 import { readDescribedTable } from "./csvw-input.ts";
 import { findFiles } from "./input-files.ts";
-import { lookAtNetcdf, readNetcdfExport } from "./netcdf-input.ts";
+import { readNetcdf } from "./netcdf-input.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import type { ReadingKnowledge } from "./reading-knowledge.ts";
+import { isResult } from "./result-folder.ts";
 import { inOrder, startWorkers, type Workers } from "./workers.ts";
 
 export type OnProgress = (done: number, total: number, what: string) => void;
@@ -35,12 +37,12 @@ const NO_EXPORTS = new Set(
     " ",
   ),
 );
-const NETCDF = new Set([".nc", ".nc4", ".cdf"]);
 
 export interface ReadOptions extends RunOptions {
   /** Files that lie among the exports and are something else, as a field log. */
   readonly apart?: readonly string[];
-  readonly netcdf?: "read" | "refuse";
+  /** Whether results of earlier runs are read where one is named; otherwise that is a problem. */
+  readonly withResults?: boolean;
   /** One job without threads if not given. */
   readonly workers?: Workers;
 }
@@ -50,23 +52,24 @@ export interface ReadOptions extends RunOptions {
  *
  * @param naming what the casts call their source: the path as given, or, where it goes into products, the path
  *               from the folder that holds all exports of the run
- * @param netcdf whether netCDF files of all kinds, and tables with a description beside them, are read; otherwise the
- *               former are skipped in folders, and both are a problem where named, but for Argo profiles
+ *               Folders within folders that hold the result of an earlier run are passed over.
  */
 export async function readExports(
   paths: readonly string[],
   { answers, names }: Pick<ReadingKnowledge, "answers" | "names">,
   naming: "as given" | "relative",
-  { signal, onProgress, netcdf = "refuse", workers, apart = [] }: ReadOptions,
+  { signal, onProgress, withResults = false, workers, apart = [] }: ReadOptions,
 ): Promise<ReadExports> {
-  const found = await findFiles(paths);
+  const named = withResults ? [] : await namedResults(paths);
+  if (named.length > 0) return { exports: [], skipped: [], problems: named };
+  const found = await findFiles(paths, isResult);
   const problems: Problem[] = [...found.problems];
   const others = new Set(apart.map((path) => resolve(path)));
-  const isExport = (kind: string) => !NO_EXPORTS.has(kind) && (netcdf === "read" || !NETCDF.has(kind));
+  const isExport = (path: string) => !NO_EXPORTS.has(extname(path).toLowerCase());
   const files = found.files.filter((path) => !others.has(resolve(path)));
-  const wanted = files.filter((path) => paths.includes(path) || isExport(extname(path).toLowerCase()));
+  const wanted = files.filter((path) => paths.includes(path) || isExport(path));
   const taken = new Set(wanted);
-  const skipped = files.filter((path) => !taken.has(path));
+  const skipped = [...files.filter((path) => !taken.has(path)), ...found.passedOver];
   const home = commonFolder(wanted);
   const { understand, jobs } = workers ?? (await startWorkers(1));
   const results = await inOrder(wanted, jobs, async (path, index): Promise<Result<UnderstoodFile>> => {
@@ -75,8 +78,8 @@ export async function readExports(
     const name = naming === "as given" ? path : relative(home, resolve(path)).split(sep).join("/");
     try {
       return (
-        (await (netcdf === "read" ? lookAtNetcdf(path, name) : readNetcdfExport(path, name, answers))) ??
-        (await readDescribedTable(path, name, netcdf)) ??
+        (await readNetcdf(path, name, answers)) ??
+        (await readDescribedTable(path, name, answers)) ??
         (await understand({ path, name, answers, names }))
       );
     } catch (error) {
@@ -90,6 +93,22 @@ export async function readExports(
     else problems.push(...understood.problems);
   }
   return { exports, skipped, problems };
+}
+
+/** A result holds every cast in several files. */
+async function namedResults(paths: readonly string[]): Promise<Problem[]> {
+  const problems: Problem[] = [];
+  for (const path of paths) {
+    const names = await readdir(path).catch(() => []);
+    if (isResult(names))
+      problems.push({
+        code: "input/result",
+        message: `${path} is the result of an earlier run, which holds every cast in several files`,
+        where: { file: path },
+        remedy: `Name the files to read, such as ${join(path, names.find((name) => name.endsWith("_full.nc")) ?? "<id>_full.nc")}.`,
+      });
+  }
+  return problems;
 }
 
 /** The innermost folder that holds all files. */

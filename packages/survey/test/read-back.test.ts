@@ -128,29 +128,33 @@ describe("netCDF files as input", () => {
       expect(problems[0]?.code).toMatch(/^netcdf\//);
     }));
 
-  test("convert refuses one that is named, in words, and skips those in folders", () =>
+  test("convert takes them, named or in a folder, and a sheet is filled from them", () =>
     inTemporaryFolder(async (folder) => {
-      const options = {
-        sheet: sheetPath,
-        products: ["full"] as const,
-        perCast: false,
-        force: false,
-        version: "0",
-      };
-      const named = await convert([sample], { ...options, out: join(folder, "a") });
-      expect(named).toMatchObject({ ok: false, problems: [{ code: "input/netcdf" }] });
+      const options = { sheet: sheetPath, products: ["series"] as const, perCast: false, version: "0" };
       const mixed = join(folder, "in");
       const [export1] = readdirSync(demo).filter((name) => name.endsWith(".csv"));
       mkdirSync(mixed);
       copyFileSync(join(demo, export1!), join(mixed, export1!));
       copyFileSync(sample, join(mixed, "series.nc"));
-      const done = await convert([mixed], { ...options, out: join(folder, "b") });
-      expect(done).toMatchObject({ ok: true, value: { skipped: [join(mixed, "series.nc")] } });
+      const out = join(folder, "out");
+      const done = await convert([mixed], { ...options, out, force: false });
+      expect(done).toMatchObject({ ok: true, value: { casts: 2, skipped: [] } });
+      const made = await makeSheet([sample], { out: join(folder, "s.yaml"), now: 0, force: false });
+      expect(made).toMatchObject({ ok: true, value: { casts: 1, questions: 0 } });
     }));
 
-  test("a sheet is not filled from one", () =>
+  test("the result of an earlier run is passed over in folders, and refused where named", () =>
     inTemporaryFolder(async (folder) => {
-      const made = await makeSheet([sample], { out: join(folder, "s.yaml"), now: 0, force: false });
-      expect(made).toMatchObject({ ok: false, problems: [{ code: "input/netcdf" }] });
+      const options = { sheet: sheetPath, products: ["series"] as const, perCast: false, version: "0" };
+      const exports = join(folder, "exports");
+      mkdirSync(exports);
+      copyFileSync(sample, join(exports, "series.nc"));
+      const out = join(exports, "result");
+      const first = await convert([exports], { ...options, out, force: false });
+      expect(first).toMatchObject({ ok: true, value: { casts: 1, skipped: [] } });
+      const second = await convert([exports], { ...options, out, force: true });
+      expect(second).toMatchObject({ ok: true, value: { casts: 1, skipped: [out] } });
+      const named = await convert([out], { ...options, out: join(folder, "again"), force: false });
+      expect(named).toMatchObject({ ok: false, problems: [{ code: "input/result" }] });
     }));
 });

@@ -1,5 +1,11 @@
 import { fail, type Result, succeed } from "@wherry/core";
-import { type Answer, type ReadContext, readNetcdfCasts, type UnderstoodFile } from "@wherry/formats";
+import {
+  type Answer,
+  type ReadContext,
+  readCsvw,
+  readNetcdfCasts,
+  type UnderstoodFile,
+} from "@wherry/formats";
 import type { Dataset } from "@wherry/netcdf";
 import { Inquiry } from "./inquiry.ts";
 
@@ -27,13 +33,27 @@ export async function understandNetcdf(
   path: string,
   { sha256, answers }: Context,
 ): Promise<Result<UnderstoodFile>> {
-  // notes on files with certain words are on files of text
-  const inquiry = new Inquiry(
+  const inquiry = inquiryForData(path, answers);
+  return withQuestions(await readNetcdfCasts(dataset, { path, sha256, asking: inquiry }), inquiry);
+}
+
+/** The same for a table with the document that describes it. */
+export async function understandTable(
+  bytes: Uint8Array,
+  metadata: Uint8Array,
+  path: string,
+  { sha256, answers }: Context,
+): Promise<Result<UnderstoodFile>> {
+  const inquiry = inquiryForData(path, answers);
+  return withQuestions(await readCsvw(bytes, metadata, { path, sha256, asking: inquiry }), inquiry);
+}
+
+/** Notes on files with certain words are on exports, not on files of data. */
+const inquiryForData = (path: string, answers: readonly Answer[]): Inquiry =>
+  new Inquiry(
     path,
     answers.filter(({ filesWith }) => filesWith === undefined),
   );
-  return withQuestions(await readNetcdfCasts(dataset, { path, sha256, asking: inquiry }), inquiry);
-}
 
 function withQuestions(file: Result<UnderstoodFile>, inquiry: Inquiry): Result<UnderstoodFile> {
   if (!file.ok) return file;

@@ -9,7 +9,7 @@ import { flagMeanings } from "./source-flags.ts";
 export interface CastParts {
   readonly dataset: Dataset;
   readonly layout: Layout;
-  readonly context: { readonly path: string; readonly sha256: string };
+  readonly source: Cast["source"];
   readonly kind: Cast["kind"];
   readonly times: CastTimes;
   readonly positions: { readonly starts: readonly Cast["start"][]; readonly ends: readonly Cast["end"][] };
@@ -30,8 +30,8 @@ export function buildCasts(parts: CastParts): {
   readonly casts: readonly Cast[];
   readonly findings: readonly Problem[];
 } {
-  const { layout, context } = parts;
-  const stem = context.path.replace(/^.*[\\/]/, "").replace(/\.[^.]*$/, "");
+  const { layout, source } = parts;
+  const stem = source.path.replace(/^.*[\\/]/, "").replace(/\.[^.]*$/, "");
   const used = new Set<string>();
   const casts: Cast[] = [];
   const empty: string[] = [];
@@ -54,7 +54,7 @@ export function buildCasts(parts: CastParts): {
   const finding = {
     code: "cf-dsg/no-rows",
     message: `${empty.length === 1 ? "one cast has" : `${empty.length} casts have`} no rows: ${empty.slice(0, 8).join(", ")}${empty.length > 8 ? " …" : ""}`,
-    where: { file: context.path },
+    where: { file: source.path },
     remedy: "Check whether the file was written whole.",
   };
   return { casts, findings: [finding] };
@@ -104,7 +104,7 @@ function castOf(
     readonly notes: readonly string[];
   },
 ): Cast {
-  const { times, positions, context } = parts;
+  const { times, positions, source } = parts;
   const { kept, columns } = own;
   const elapsed = times.elapsed[index]?.slice(0, kept) ?? null;
   const segments = segmentsIn(parts, own.texts);
@@ -132,7 +132,7 @@ function castOf(
     columns,
     texts: own.texts,
     lines: Uint32Array.from({ length: kept }, (_, row) => placeOfRow(place.rows, row) + 1),
-    source: context,
+    source,
     evidence: parts.evidence,
     pressureOffset: parts.pressureOffsets[index]!,
     segments,

@@ -1,6 +1,8 @@
 import { type Cast, type Evidence, fail, type Problem, type Result, succeed } from "@wherry/core";
 import type { Dataset, Variable } from "@wherry/netcdf";
+import type { Asking } from "../asking.ts";
 import type { UnderstoodFile } from "../understood.ts";
+import { askMissing } from "./ask-missing.ts";
 import { attributeWords, textOf, wordsOf } from "./attributes.ts";
 import { buildCasts } from "./build-casts.ts";
 import { CastValues } from "./cast-values.ts";
@@ -17,6 +19,8 @@ export interface CfDsgContext {
   readonly path: string;
   /** SHA-256 of the file's bytes, 64 hexadecimal digits. */
   readonly sha256: string;
+  /** Settles the times and places that the file does not give; without it they stay unknown. */
+  readonly asking?: Asking;
 }
 
 /**
@@ -37,7 +41,8 @@ export async function readCfDsg(dataset: Dataset, context: CfDsgContext): Promis
   }));
   const file = await understand(dataset, context);
   const findings = [...known, ...file.findings];
-  return succeed({ ...file, findings }, findings);
+  const casts = context.asking ? askMissing(file.casts, context.asking) : file.casts;
+  return succeed({ ...file, casts, findings }, findings);
 }
 
 async function understand(dataset: Dataset, context: CfDsgContext): Promise<UnderstoodFile> {
@@ -118,7 +123,7 @@ async function readCasts(dataset: Dataset, feature: StatedFeature, layout: Layou
   const casts = buildCasts({
     dataset,
     layout,
-    context,
+    source: { path, sha256: context.sha256 },
     kind: type === "timeSeries" ? "fixed-depth" : "profile",
     times,
     positions,

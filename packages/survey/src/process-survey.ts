@@ -46,7 +46,7 @@ export async function processSurvey(
   });
   const { neighbour } = settings.quality;
   const processed = cleaned.map((cast) => {
-    const former = formerProfile(cast, cleaned, neighbour);
+    const former = cast.finished ? null : formerProfile(cast, cleaned, neighbour);
     return former === null ? cast : judgeNeighbour(cast, former, neighbour);
   });
   const profiles = processed.filter(({ kind, rows }) => kind === "profile" && rows > 0);
@@ -56,10 +56,11 @@ export async function processSurvey(
     profiles.map((cast) => [
       cast.id,
       // Levels that came averaged stay the source's own unless the sheet asks for a width.
-      layerMeans(cast, {
-        ...settings.layers,
-        width: cast.state.processing === "averaged" ? settings.layers.width : width,
-      }),
+      cast.finished?.layers ??
+        layerMeans(cast, {
+          ...settings.layers,
+          width: cast.state.processing === "averaged" ? settings.layers.width : width,
+        }),
     ]),
   );
   const series = processed.filter(({ kind, rows }) => kind === "fixed-depth" && rows > 0);

@@ -32,7 +32,7 @@ import type { RecipeSettings } from "./settings.ts";
 /**
  * Runs the one ordered list of steps on a cast: atmospheric offset, segmentation, despiking, pressure reversals,
  * computed quantities, quality tests. What was done to the data before they came, or cannot be done, is skipped
- * with its reason in the record of the step.
+ * with its reason in the record of the step. A cast that came finished stays as it is.
  *
  * Never fails: a record that is empty, broken or no cast comes out with what could be done, and the steps say so.
  * Processing a cast that was processed before is refused with a RangeError: a step is never applied twice.
@@ -40,6 +40,8 @@ import type { RecipeSettings } from "./settings.ts";
 export function processCast(cast: Cast, settings: RecipeSettings): Cast {
   if (cast.steps.some(({ step }) => step === "quality tests"))
     throw new RangeError(`cast ${cast.id} has been processed already`);
+  if (cast.finished)
+    return withStep(cast, skipped("all steps", "the file is a product of this program, finished before"));
   const preset = presetWith(presets[settings.preset], settings.quality);
   const despiking = despikingOf(preset);
   const levels = cast.state.processing === "averaged" || cast.elapsed === null;

@@ -108,11 +108,18 @@ export function completeSheet(
   };
   const sameFile = (line: ListedCast, { source }: Cast) => line.file === fileName(source.path);
   const sameBytes = (line: ListedCast, { source }: Cast) => line.sha256 === source.sha256;
+  // a product tells the ids that its casts have for good
+  for (const { cast } of order) {
+    const line = cast.finished ? lines.find(({ id }) => id === cast.id) : undefined;
+    if (!line || used.has(line)) continue;
+    found.set(cast, line);
+    used.add(line);
+  }
   look((line, cast) => sameBytes(line, cast) && sameFile(line, cast));
   look(sameBytes);
   look(sameFile);
   for (const [cast, line] of found)
-    if (line.sha256 !== undefined && line.sha256 !== cast.source.sha256)
+    if (!cast.finished && line.sha256 !== undefined && line.sha256 !== cast.source.sha256)
       warnings.push({
         code: "sheet/source-changed",
         message: `${line.file} is not the file that cast ${line.id} was listed from: its SHA-256 differs`,
@@ -130,6 +137,8 @@ export function completeSheet(
       file: fileName(cast.source.path),
       ...(number === null ? {} : { number }),
       sha256: cast.source.sha256,
+      ...(cast.finished?.station == null ? {} : { station: cast.finished.station }),
+      ...(cast.finished?.remarks == null ? {} : { notes: cast.finished.remarks }),
     }),
   );
   return {

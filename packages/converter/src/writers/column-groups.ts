@@ -94,8 +94,9 @@ function freeName({ name }: Quantity, taken: Set<string>): string {
 function typeOf({ divisor }: Quantity, columns: readonly (Column | null)[]): Real {
   const fits = columns.every((column) => {
     if (column === null) return true;
-    const step = printedResolution(column) / divisor;
-    return fitsFloat(inProductUnits(column.values, divisor), step);
+    const values = inProductUnits(column.values, divisor);
+    if (column.source?.single && values.every((value) => Object.is(Math.fround(value), value))) return true;
+    return fitsFloat(values, printedResolution(column) / divisor);
   });
   return fits ? "float" : "double";
 }

@@ -124,6 +124,7 @@ export function sourceWords(group: ColumnGroup, casts: readonly Cast[]): string 
 }
 
 function sourceOfColumn(column: Column, cast: Cast): string {
+  if (column.told !== undefined) return column.told;
   if (column.source === null) {
     const from = column.method?.from ?? [];
     return from.length === 0 ? "computed" : `computed from ${listed(from.map(asWords))}`;

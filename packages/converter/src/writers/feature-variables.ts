@@ -46,13 +46,15 @@ export function featureVariables(
       "source_file",
       "name_length",
       "name of the source file",
-      casts.map(({ source }) => baseName(source.path)),
+      casts.map(({ source, finished }) => finished?.sourceFile ?? baseName(source.path)),
     ),
     flagVariable(
       "position_qc",
       "the position of the cast",
       dimensions,
-      positionFlags(casts, presets[context.sheet.processing?.preset ?? "estuary"]),
+      positionFlags(casts, presets[context.sheet.processing?.preset ?? "estuary"]).map(
+        (flag, index) => casts[index]!.finished?.positionFlag ?? flag,
+      ),
       null,
     ),
     // rows of a series have times, and so flags of time, of their own
@@ -63,7 +65,7 @@ export function featureVariables(
             "time_qc",
             "the time of the cast",
             dimensions,
-            casts.map((cast) => timeFlag(cast)),
+            casts.map((cast) => cast.finished?.timeFlag ?? timeFlag(cast)),
             null,
           ),
         ]),
@@ -268,9 +270,10 @@ function satelliteVariables(casts: readonly Cast[], dimensions: readonly string[
 function offsetVariable(casts: readonly Cast[], dimensions: readonly string[]): MemoryVariable[] {
   const offsets = Float64Array.from(casts, ({ pressureOffset }) => pressureOffset);
   // the printed pressure is the stored one and the offset together
-  const steps = Float64Array.from(casts, ({ columns }) => {
+  const steps = Float64Array.from(casts, ({ columns, pressureOffset }) => {
     const pressure = columns.get("pressure");
-    return pressure?.source ? printedResolution(pressure) : Number.NaN;
+    const isSingle = pressure?.source?.single && Math.fround(pressureOffset) === pressureOffset;
+    return pressure?.source && !isSingle ? printedResolution(pressure) : Number.NaN;
   });
   const stored = store(offsets, fitsFloat(offsets, steps) ? "float" : "double");
   if (stored.range === null) return [];

@@ -67,6 +67,10 @@ const SCHEMES: Readonly<
       9: "not_sampled",
     },
   },
+  "IODE primary level": {
+    reference: FLAG_SCHEME,
+    codes: { 1: "good", 2: "not_evaluated", 3: "questionable", 4: "bad", 9: "missing" },
+  },
   Argo: {
     reference: "Argo user's manual (doi 10.13155/29825), reference table 2",
     codes: {

@@ -29,6 +29,12 @@ export function historyText(
     }
   }
   const lines = ["read"];
+  // what the sources tell of themselves stands before what was done here
+  const former = new Set(
+    casts.flatMap(({ notes }) =>
+      notes.filter((note) => note.startsWith(HISTORY)).map((note) => note.slice(HISTORY.length)),
+    ),
+  );
   for (const [step, { words, casts: count }] of steps) {
     const [only] = words.keys();
     if (words.size === 1 && count === casts.length) lines.push(only!);
@@ -36,8 +42,13 @@ export function historyText(
       lines.push([...words].map(([text, ids]) => `${text} (${idsText(ids)})`).join("; "));
     else lines.push(`${step}: ${count} casts, the numbers of each stand in the processing record`);
   }
-  return [...lines, ...last].map((line) => `${created} ${software}: ${oneLine(line)}`).join("\n");
+  return [...former, ...[...lines, ...last].map((line) => `${created} ${software}: ${oneLine(line)}`)].join(
+    "\n",
+  );
 }
+
+/** How readers of netCDF note the attribute. */
+const HISTORY = "history = ";
 
 /** Up to how many different wordings of a step are told one by one. */
 const FEW = 3;

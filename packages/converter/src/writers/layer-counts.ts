@@ -21,6 +21,8 @@ export function layerCounts(
   ];
   if (named === undefined) return variables;
   const leftOut = layers.map((own, index) => {
+    const kept = casts[index]!.finished?.rowsFlagged;
+    if (kept != null) return kept;
     const counts = own?.columns.get(named)?.count;
     if (!own || !counts) return Number.NaN;
     const used = counts.reduce((sum, count) => sum + count, 0);

@@ -55,11 +55,13 @@ export function* surveyProducts(survey: SurveyInput): Generator<SurveyProduct> {
   const groups = perCast ? profiles.map((cast) => [cast]) : profiles.length > 0 ? [profiles] : [];
   for (const group of groups) {
     const own = perCast ? `${group[0]!.id}_` : "";
-    if (products.has("full"))
+    // of layer means that came as such there are no rows
+    const ofRows = group.filter(({ finished }) => !finished?.layers);
+    if (products.has("full") && ofRows.length > 0)
       yield {
         kind: "full",
         stem: `${id}_${own}full`,
-        dataset: fullDataset(group, context, suffix(own, "full"), perCast),
+        dataset: fullDataset(ofRows, context, suffix(own, "full"), perCast),
       };
     if (!products.has("binned")) continue;
     const binned = binnedDataset(group, layers, context, suffix(own, "binned"), perCast);

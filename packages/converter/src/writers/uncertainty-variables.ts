@@ -26,6 +26,13 @@ export function uncertaintyVariable(
   const words = new Set<string>();
   const all = new Float64Array(places.total).fill(Number.NaN);
   for (const [index, cast] of casts.entries()) {
+    const kept = cast.finished?.uncertainties.get(group.column);
+    // layer means made from the rows of a product have uncertainties of their own
+    if (kept && kept.values.length === places.counts[index]) {
+      all.set(kept.values, places.offsets[index]!);
+      words.add(kept.comment);
+      continue;
+    }
     const own = (column: string) => rowsOf(index, column);
     const column = group.columns[index];
     const found =

@@ -1,4 +1,5 @@
 import type { Place } from "../problem.ts";
+import type { LayerMeans } from "./layer-means.ts";
 
 /** How a fact about a cast is known. Only the facts that the documentation lists may be `assumed`. */
 export type Certainty = "stated" | "implied" | "assumed" | "answered" | "unknown";
@@ -42,6 +43,8 @@ export interface ColumnSource {
   /** First and last value that is not missing, as printed but read as numbers; NaN if there is none. */
   readonly first: number;
   readonly last: number;
+  /** True where the source stores single precision: unchanged values need no more. */
+  readonly single?: boolean;
 }
 
 /** The source's own quality flags for a column, kept as received. */
@@ -84,6 +87,8 @@ export interface Column {
     readonly equation: string;
     readonly references: string;
   } | null;
+  /** How the values came about, in the words of the product that they were read from. */
+  readonly told?: string;
 }
 
 export type SegmentKind = "air" | "soak" | "down" | "bottom" | "up" | "stay" | "other";
@@ -117,6 +122,26 @@ export interface CastState {
   readonly lagCorrected: boolean;
   /** One direction only, or the upcast turned round. */
   readonly direction: "both" | "down" | "up" | "up-reversed" | "unknown";
+}
+
+/**
+ * What a product of this program tells of a cast beside its columns. Such a cast is finished: no step is done again, and
+ * what stands here is written as it is.
+ */
+export interface Finished {
+  /** Name of the file that the product was made from. */
+  readonly sourceFile: string | null;
+  readonly station: string | null;
+  readonly remarks: string | null;
+  /** IODE primary flags of the position and the time of the cast; null where the product has none. */
+  readonly positionFlag: number | null;
+  readonly timeFlag: number | null;
+  /** Standard uncertainties by column, in the unit of the product, with the words on how they arose. */
+  readonly uncertainties: ReadonlyMap<string, { readonly values: Float64Array; readonly comment: string }>;
+  /** Where the rows are layer means. */
+  readonly layers: LayerMeans | null;
+  /** Rows in the layers whose value was left out of the means; null where the product does not tell. */
+  readonly rowsFlagged: number | null;
 }
 
 /** A cast as it goes through reading, cleaning and writing. Nothing in it is changed: steps give a new cast. */
@@ -160,4 +185,6 @@ export interface Cast {
   /** Empty until segmentation has run. */
   readonly segments: readonly Segment[];
   readonly steps: readonly StepRecord[];
+  /** For a cast read from a product of this program. */
+  readonly finished?: Finished;
 }

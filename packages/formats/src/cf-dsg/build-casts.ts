@@ -28,12 +28,15 @@ export interface CastParts {
 /** Puts together the casts of a file; places that hold nothing at all are no casts. */
 export function buildCasts(parts: CastParts): {
   readonly casts: readonly Cast[];
+  /** Place in the layout of each cast. */
+  readonly places: readonly number[];
   readonly findings: readonly Problem[];
 } {
   const { layout, source } = parts;
   const stem = source.path.replace(/^.*[\\/]/, "").replace(/\.[^.]*$/, "");
   const used = new Set<string>();
   const casts: Cast[] = [];
+  const places: number[] = [];
   const empty: string[] = [];
   for (const [index, place] of layout.places.entries()) {
     const kept = keptRows(parts, index, place);
@@ -49,15 +52,16 @@ export function buildCasts(parts: CastParts): {
       ...(owner === null ? [] : [`belongs to ${owner}`]),
     ];
     casts.push(castOf(parts, index, place, { id, kept, columns, texts, notes }));
+    places.push(index);
   }
-  if (empty.length === 0) return { casts, findings: [] };
+  if (empty.length === 0) return { casts, places, findings: [] };
   const finding = {
     code: "cf-dsg/no-rows",
     message: `${empty.length === 1 ? "one cast has" : `${empty.length} casts have`} no rows: ${empty.slice(0, 8).join(", ")}${empty.length > 8 ? " …" : ""}`,
     where: { file: source.path },
     remedy: "Check whether the file was written whole.",
   };
-  return { casts, findings: [finding] };
+  return { casts, places, findings: [finding] };
 }
 
 /** Rows up to the last that holds anything: beyond it, arrays of unequal casts are padding. */

@@ -10,6 +10,7 @@ import { readFixedDepths, readPositions, readPressureOffsets, readTimes } from "
 import { featureOf, type StatedFeature } from "./feature-type.ts";
 import { findLayout, type Layout, MOST_CELLS, tooLarge } from "./layout.ts";
 import { noCasts, otherKindOf } from "./no-casts.ts";
+import { finishCasts, isOwnProduct } from "./own-product.ts";
 import { planRows, readRows } from "./row-columns.ts";
 import { cellsOf, missingValues } from "./stored-numbers.ts";
 import { levelOf } from "./take.ts";
@@ -152,10 +153,13 @@ async function readCasts(dataset: Dataset, feature: StatedFeature, layout: Layou
       "no variable is known as depth or pressure, so it is not known where in the water the rows are",
       "Give the vertical coordinate its standard_name and units.",
     );
+  const findings = [...from.findings, ...plan.findings, ...rows.findings, ...casts.findings];
+  if (!isOwnProduct(dataset)) return { casts: casts.casts, variables, findings };
   return {
-    ...casts,
+    casts: await finishCasts(casts.casts, casts.places, dataset, from),
     variables,
-    findings: [...from.findings, ...plan.findings, ...rows.findings, ...casts.findings],
+    // what a product keeps as received stands beside what was computed, by design
+    findings: findings.filter(({ code }) => code !== "cf-dsg/several"),
   };
 }
 
@@ -172,12 +176,16 @@ async function idsOfCasts(
   );
   const labels = from
     .at("cast")
-    .filter(({ name, type }) => named.has(name) && (type === "char" || type === "string"));
+    .filter(({ type }) => type === "char" || type === "string")
+    .filter(
+      ({ name, attributes }) =>
+        named.has(name) || /\bidentifier\b/.test(textOf(attributes, "long_name") ?? ""),
+    );
   const [label, second] = labels;
   if (!label || second) return ids;
   const texts = await from.texts(label);
   if (!texts || texts.some((text) => text === null)) return ids;
-  from.say("id", "implied", `variable ${label.name} labels each cast among its coordinates`, label);
+  from.say("id", "implied", `variable ${label.name} labels each cast`, label);
   return texts;
 }
 

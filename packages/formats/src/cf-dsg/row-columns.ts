@@ -200,6 +200,7 @@ function columnOf(
   if (meaning.convertFrom !== null && meaning.units !== null) {
     values = new Float64Array(source.length);
     convertUnitsColumn(source, meaning.convertFrom, meaning.units, values);
+    if (meaning.units === "mS cm-1" && meaning.convertFrom === "S m-1") makeInvertible(values, source);
   }
   if (meaning.fromIpts68) {
     const t90 = new Float64Array(values.length);
@@ -225,10 +226,20 @@ function columnOf(
       ...printedAs(source, single),
       first: present[0] ?? Number.NaN,
       last: present.at(-1) ?? Number.NaN,
+      ...(single ? { single } : {}),
     },
     sourceFlags:
       codes && judge ? { scheme: judge.scheme.name, header: judge.variable.name, values: codes } : null,
     tests: new Map(),
     method: null,
   };
+}
+
+/** Moves values by one last bit where a tenth of them, which products store, would not be the source's number. */
+function makeInvertible(values: Float64Array, source: Float64Array): void {
+  for (let row = 0; row < values.length; row++) {
+    const value = values[row]!;
+    const near = [value, value * (1 + 2 ** -52), value * (1 - 2 ** -53)];
+    values[row] = near.find((each) => each / 10 === source[row]) ?? value;
+  }
 }

@@ -117,6 +117,9 @@ function levels(
   const judged = new Set(columns.flatMap(judges));
   const describes = (read: ReadColumn) => {
     const { standardName, properties, name } = read.column;
+    // a quantity of the rows has flags of its own, and our products name what tells of rows
+    if (standardName === null && properties.has("ancillary_variables")) return false;
+    if (/^(?:elapsed|source_line|text_.*)$/.test(name)) return false;
     if (standardName === null) return !judged.has(name);
     // a depth that nothing judges and that never changes is the nominal one of a series
     if (isSeries && standardName === "depth") return !properties.has("ancillary_variables");

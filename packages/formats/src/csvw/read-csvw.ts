@@ -57,7 +57,11 @@ export async function readCsvw(
       ),
       casts: read.value.casts.map((cast) => ({
         ...cast,
-        lines: cast.lines.map((row) => rows.lines[row - 1] ?? 0),
+        // a product of rows tells the lines of its own source
+        lines:
+          cast.finished && !cast.finished.layers
+            ? cast.lines
+            : cast.lines.map((row) => rows.lines[row - 1] ?? 0),
       })),
       findings: all,
     },

@@ -21,7 +21,7 @@ const UPPER = 0.62;
 export function depthAxis(deepest: readonly number[], { top, bottom }: PanelPlace): DepthAxis {
   const sorted = deepest.filter((depth) => Number.isFinite(depth)).sort((a, b) => a - b);
   const most = Math.max(sorted.at(-1) ?? 1, 0.1);
-  const [, usual = 0] = scaleLinear([0, sorted[Math.floor(0.75 * (sorted.length - 1))] ?? 0], [0, 1])
+  const [, usual = 0] = scaleLinear([0, sorted[Math.ceil(0.75 * sorted.length) - 1] ?? 0], [0, 1])
     .nice(5)
     .domain();
   if (usual === 0 || most <= 3 * usual)

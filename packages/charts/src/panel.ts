@@ -30,7 +30,7 @@ const MANNERS = ["rest", "up", "down", "all"] as const;
  */
 function valueScale(column: Column, place: Column, manners: readonly Manner[], range: [number, number]) {
   const within = (of: (row: number) => boolean) =>
-    extentOf(column.values.filter((_, row) => isSound(column, place, row) && of(row)));
+    extentOf(column.values, (row) => of(row) && isSound(column, place, row));
   const inProfile = (row: number) => manners[row] !== "rest" && manners[row] !== "air";
   const unquestioned = (row: number) => column.flags[row] !== Flag.questionable;
   const choices = [

@@ -28,7 +28,7 @@ export function drawProfile(
 ): ProfileDrawing {
   const manners = mannerOfRows(cast);
   const placed = (row: number) => manners[row] !== "air" && place.flags[row] !== Flag.bad;
-  const [shallowest, deepest] = extentOf(place.values.filter((_, row) => placed(row))) ?? [0, NaN];
+  const [shallowest, deepest] = extentOf(place.values, placed) ?? [0, NaN];
   const reach = Number.isFinite(deepest) && deepest > 0 ? deepest : 1;
   const depthScale = scaleLinear([Math.min(0, shallowest), reach * 1.06], [frame.top, frame.bottom]);
   const places = sideBySide(columns.length, frame, gap);

@@ -69,7 +69,9 @@ export function sectionPicture(stations: readonly SectionStation[], options: Sec
         ? []
         : [textElement("text", { x, y: y + 4, "text-anchor": "middle", class: "onlines" }, print(level))];
     const d = pathOf(pieces.map((piece) => thinned(piece, "x")));
+    // a light edge, so that it can be seen on dark tones
     return [
+      element("path", { d, fill: "none", stroke: look.paper, "stroke-width": "3", "stroke-opacity": "0.7" }),
       element("path", { class: "isoline", d, fill: "none", stroke: look.ink, "stroke-width": "1.1" }),
       ...name,
     ];

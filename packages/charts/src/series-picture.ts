@@ -59,8 +59,7 @@ function drawSeriesPanel(
 ): string {
   const inWater = (row: number) =>
     manners[row] !== "air" && Number.isFinite(column.values[row]) && Number.isFinite(across(row));
-  const extent = (of: (row: number) => boolean) =>
-    extentOf(column.values.filter((_, row) => inWater(row) && of(row)));
+  const extent = (of: (row: number) => boolean) => extentOf(column.values, (row) => inWater(row) && of(row));
   const settled = (row: number) => manners[row] === "all" && (column.flags[row] ?? 9) <= Flag.notEvaluated;
   const [low, high] = extent(settled) ?? extent(() => true) ?? [0, 1];
   const margin = Math.max((high - low) * 0.15, Math.abs(high) * 1e-6, 1e-3);

@@ -2,6 +2,8 @@ type Value = string | number | undefined;
 
 /** Text that may stand in SVG: markup signs escaped, signs that XML does not allow replaced. */
 export function escapeText(text: string): string {
+  // most texts are paths of numbers, which need nothing
+  if (/^[\w .,#:;%()/+-]*$/.test(text)) return text;
   return text
     .replace(/[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, "\uFFFD")
     .replaceAll("&", "&amp;")

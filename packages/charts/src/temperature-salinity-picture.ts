@@ -94,7 +94,7 @@ function densityLines(across: Scale, up: Scale, at: PanelPlace): string[] {
   const steps = new Set(levels.map((level) => (String(level).split(".")[1] ?? "").length));
   const decimals = Math.max(...steps, 0);
   const lines = levels.flatMap((level) => {
-    const points = temperatures.map((CT): Point => [across(salinityAt(level, CT, mostSA)), up(CT)]);
+    const points = temperatures.map((CT): Point => [across(salinityAt(level, CT)), up(CT)]);
     const inside = points.filter(([x]) => x >= at.left && x <= at.right);
     if (inside.length < 2) return [];
     const [x, y] = inside.at(-1)!;
@@ -130,11 +130,14 @@ function densityLines(across: Scale, up: Scale, at: PanelPlace): string[] {
 
 type Pair = [number, number];
 
+/** More salt than any line within the panel needs just outside it. */
+const SALTIEST = 120;
+
 /** Salinity at which the density is reached at a temperature, by halving: density grows with salinity. */
-function salinityAt(level: number, CT: number, mostSA: number): number {
-  let [low, high] = [0, mostSA + 1];
-  if (sigma0(low, CT) > level) return Number.NaN;
-  for (let k = 0; k < 40; k++) {
+function salinityAt(level: number, CT: number): number {
+  let [low, high] = [0, SALTIEST];
+  if (sigma0(low, CT) > level || sigma0(high, CT) < level) return Number.NaN;
+  for (let k = 0; k < 44; k++) {
     const middle = (low + high) / 2;
     if (sigma0(middle, CT) < level) low = middle;
     else high = middle;

@@ -38,10 +38,13 @@ function straightened(points: readonly Point[]): readonly Point[] {
   const open: [number, number][] = [[0, points.length - 1]];
   for (let piece = open.pop(); piece; piece = open.pop()) {
     const [from, to] = piece;
-    let [farthest, at] = [UNSEEN, -1];
+    let [farthest, at] = [UNSEEN * UNSEEN, -1];
     for (let k = from + 1; k < to; k++) {
-      const away = distanceToPiece(points[k]!, points[from]!, points[to]!);
-      if (away > farthest) [farthest, at] = [away, k];
+      const away = squareAway(points[k]!, points[from]!, points[to]!);
+      if (away > farthest) {
+        farthest = away;
+        at = k;
+      }
     }
     if (at < 0) continue;
     keep[at] = 1;
@@ -50,9 +53,13 @@ function straightened(points: readonly Point[]): readonly Point[] {
   return points.filter((_, k) => keep[k] === 1);
 }
 
-function distanceToPiece([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): number {
-  const [dx, dy] = [bx - ax, by - ay];
+/** Square of the distance of a point from the line between two others. */
+function squareAway(point: Point, a: Point, b: Point): number {
+  const dx = b[0] - a[0];
+  const dy = b[1] - a[1];
+  const x = point[0] - a[0];
+  const y = point[1] - a[1];
   const square = dx * dx + dy * dy;
-  const part = square === 0 ? 0 : Math.min(Math.max(((x - ax) * dx + (y - ay) * dy) / square, 0), 1);
-  return Math.hypot(x - ax - part * dx, y - ay - part * dy);
+  const part = square === 0 ? 0 : Math.min(Math.max((x * dx + y * dy) / square, 0), 1);
+  return (x - part * dx) ** 2 + (y - part * dy) ** 2;
 }

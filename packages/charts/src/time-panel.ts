@@ -23,7 +23,7 @@ export function drawTimePanel(cast: Cast, at: PanelPlace, clip: string): string 
   const known = (row: number) => Number.isFinite(pressure.values[row]) && Number.isFinite(elapsed[row]);
   const sound = (row: number) => known(row) && pressure.flags[row] !== Flag.bad;
   const seconds = extentOf(elapsed);
-  const reach = extentOf(pressure.values.filter((_, row) => sound(row)));
+  const reach = extentOf(pressure.values, sound);
   if (!seconds || !reach) return null;
   const minutes = seconds[1] - seconds[0] > LONG;
   const unit = minutes ? 60 : 1;

@@ -25,10 +25,10 @@ export function castCard(
   const description = `${told.join(". ")}. Values in the table below.`;
   const svg = isSeries
     ? seriesPicture(cast, {
-        ...{ scope: anchor, columns, description },
+        ...{ scope: `${anchor}-picture`, columns, description },
         title: `Series ${cast.id} at a fixed depth`,
       })
-    : castPicture(cast, { scope: anchor, columns, description });
+    : castPicture(cast, { scope: `${anchor}-picture`, columns, description });
   const place = [listed?.station ?? "", momentWords(cast.time), positionWords(cast.start ?? cast.end)];
   return html`<article class="cast" id="${anchor}">
 <header><h3>${cast.id}</h3><p class="note">${place.filter((words) => words !== "").join(" · ")}</p></header>

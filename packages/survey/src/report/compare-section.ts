@@ -84,7 +84,7 @@ export function waterSection(casts: readonly CastSummary[], names: Names): Marku
   const svg = temperatureSalinityPicture(
     all.map(({ label, levels: { SA, CT } }) => ({ label, SA, CT })),
     {
-      scope: "water",
+      scope: "diagram",
       title: "Temperature against salinity, with lines of equal density",
       description: `Layer means of ${counted(all.length, "profile")}: Conservative Temperature against Absolute Salinity, on dashed lines of equal potential density anomaly. Casts from light to dark in the order of time.`,
     },
@@ -104,7 +104,7 @@ const CRITERION = `at least ${FEWEST} places, none farther from a straight line 
 export function lineSection(casts: readonly CastSummary[], names: Names): Markup | null {
   const lines = stationLines(casts.filter(({ kind }) => kind === "profile"));
   if (lines.length === 0) return null;
-  return html`${lines.map((line, k) => oneLine(line, `line-${k + 1}`, casts, names, lines.length > 1))}`;
+  return html`${lines.map((line, k) => oneLine(line, k, casts, names, lines.length > 1))}`;
 }
 
 /** What a section is made of, said where there is none. */
@@ -112,7 +112,7 @@ export const noLine = `Stations form no line (${CRITERION}), so there is no sect
 
 function oneLine(
   { stations, length, farthest, repeated }: StationLine,
-  scope: string,
+  index: number,
   casts: readonly CastSummary[],
   names: Names,
   several: boolean,
@@ -134,7 +134,7 @@ function oneLine(
           cast.levels!.values.get(quantity) ?? new Float64Array(cast.levels!.place.length).fill(Number.NaN),
       })),
       {
-        scope: `${scope}-${quantity}`,
+        scope: `line-${index + 1}-${quantity}`,
         title: `Section from ${first} to ${last}: ${title}`,
         description: `${title} against distance and depth at ${counted(stations.length, "station")} over ${numberWords(length, 2)} km. Columns of tones are measured, lines of equal value are interpolated between neighbours. The levels stand with each cast.`,
         quantityTitle: title,
@@ -153,11 +153,11 @@ ${several ? html`<h3>From ${first} to ${last}</h3>` : nothing}
 ${pictures.map((svg) => html`<figure>${asMarkup(svg)}</figure>`)}
 </div>
 <div class="note">
-<p>Measured: the column of tones under each station (layer means). Between neighbouring stations the lines of equal value come from linear interpolation at equal depth; none is drawn below the shallower of the two. The dotted line joins the deepest layers, it is not the bottom.</p>
+${index > 0 ? nothing : html`<p>Measured: the column of tones under each station (layer means). Between neighbouring stations the lines of equal value come from linear interpolation at equal depth; none is drawn below the shallower of the two. The dotted line joins the deepest layers, it is not the bottom.</p>`}
 ${brokenAxis(stations.map(({ cast }) => ({ levels: cast.levels! })))}
 <p>${counted(stations.length, "station")} on ${numberWords(length, 2)} km from west to east (south to north on a meridian), at most ${numberWords(farthest, 2)} km off the straight line.${span}</p>
 ${repeated.length > 0 ? html`<p>Left out, made at a place that another cast stands for: ${listed(repeated.map(({ id }) => names.get(id) ?? id))}. The first cast in time stands for its place.</p>` : nothing}
-<p>A section is drawn where stations form a line: ${CRITERION}; else for stretches of casts that follow each other in time in one direction.</p>
+${index > 0 ? nothing : html`<p>A section is drawn where stations form a line: ${CRITERION}; else for stretches of casts that follow each other in time in one direction.</p>`}
 </div>
 </div>`;
 }

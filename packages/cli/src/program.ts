@@ -15,6 +15,7 @@ const COMMANDS: ReadonlyMap<string, () => Promise<Make>> = new Map([
   ["look", async () => (await import("./commands/look.ts")).lookCommand],
   ["sheet", async () => (await import("./commands/sheet.ts")).sheetCommand],
   ["convert", async () => (await import("./commands/convert.ts")).convertCommand],
+  ["judge", async () => (await import("./commands/judge.ts")).judgeCommand],
   ["check", async () => (await import("./commands/check.ts")).checkCommand],
   ["pack", async () => (await import("./commands/pack.ts")).packCommand],
   ["explain", async () => (await import("./commands/explain.ts")).explainCommand],

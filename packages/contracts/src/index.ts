@@ -2,6 +2,7 @@ export { default as ctdRules } from "../rules/ctd.json" with { type: "json" };
 export { default as usTemplateRules } from "../rules/us-template.json" with { type: "json" };
 export { default as answersSchema } from "../schemas/answers.schema.json" with { type: "json" };
 export { default as checkSchema } from "../schemas/check.schema.json" with { type: "json" };
+export { default as judgementSchema } from "../schemas/judgement.schema.json" with { type: "json" };
 export { default as lookSchema } from "../schemas/look.schema.json" with { type: "json" };
 export { default as processingSchema } from "../schemas/processing.schema.json" with { type: "json" };
 export { default as recipeSchema } from "../schemas/recipe.schema.json" with { type: "json" };
@@ -10,6 +11,7 @@ export { default as sheetSchema } from "../schemas/sheet.schema.json" with { typ
 export { default as waiversSchema } from "../schemas/waivers.schema.json" with { type: "json" };
 export type { NotedAnswer, NotedName, ReadingNotes } from "./answers.generated.ts";
 export type { CheckedFile, CheckOutput, PlaceOfAFinding, ReportedFinding } from "./check.generated.ts";
+export type { Judgement } from "./judgement.generated.ts";
 export type { LookedAtCast, LookedAtColumn, LookedAtFile, LookOutput } from "./look.generated.ts";
 export type { FlagCounts, ProcessedCast, ProcessingDocument, Step } from "./processing.generated.ts";
 export type { ProcessingRecipe } from "./recipe.generated.ts";

@@ -64,6 +64,7 @@ export { type JudgeParameters, judgeCast } from "./quality/judge-cast.ts";
 export * from "./quality/judge-neighbour.ts";
 export * from "./quality/judged-rows.ts";
 export * from "./quality/location.ts";
+export { type ManualFlag, rowsInRange } from "./quality/manual-flags.ts";
 export * from "./quality/multivariate.ts";
 export * from "./quality/neighbour.ts";
 export { type OwnLimits, presetWith } from "./quality/preset-with.ts";

@@ -2,6 +2,7 @@ import { copyFile, mkdir, writeFile } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
 import type { Shoreline } from "@wherry/charts";
 import {
+  bindJudgements,
   completeSheet,
   completeSheetText,
   type HeldCast,
@@ -22,6 +23,7 @@ import {
   succeed,
 } from "@wherry/core";
 import { holdBack, type OpenQuestion } from "./hold-back.ts";
+import { JUDGEMENTS, readJudgementsFile } from "./judge.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import { processSurvey } from "./process-survey.ts";
 import { gatherKnowledge, type ReadingOptions, unusedAnswers } from "./reading-knowledge.ts";
@@ -54,6 +56,8 @@ export interface ConvertOptions extends RunOptions, ReadingOptions {
   readonly created?: string;
   /** GeoJSON with land or shore, for the map of the report. */
   readonly shoreline?: string;
+  /** Flags that persons set; `judgements.jsonl` beside the sheet if not given. */
+  readonly judgements?: string;
   /** Replace a finished result. */
   readonly force: boolean;
   /** Version of the program. */
@@ -173,7 +177,17 @@ async function convertInto(
     options.sheet,
   );
   const { ready, held, questions } = holdBack(files, completed.casts);
-  const { casts, layers, bursts, recipe } = await processSurvey(completed.sheet, ready, workers, options);
+  const judged = await readJudgementsFile(options.sheet, options.judgements);
+  if (!judged.ok) return judged;
+  const { manual, findings: notApplied } = bindJudgements(
+    completed.casts,
+    judged.value.entries,
+    judged.value.path,
+  );
+  const { casts, layers, bursts, recipe } = await processSurvey(completed.sheet, ready, workers, {
+    ...options,
+    manual,
+  });
   const software = `wherry ${options.version}`;
   const survey: SurveyInput = {
     casts,
@@ -218,7 +232,7 @@ async function convertInto(
       ),
     ),
   );
-  const findings = files.flatMap((file) => file.findings);
+  const findings = [...files.flatMap((file) => file.findings), ...notApplied];
   const report = `${sheet.survey.id}_report.html`;
   if (options.products.includes("report")) {
     // loaded only here: the drawing brings the shores of the world with it
@@ -228,6 +242,10 @@ async function convertInto(
   }
   await writeFile(join(folder, copy), completeSheetText(text, completed.added));
   const noted = await keepNotes(folder, notes);
+  if (judged.value.text !== null) {
+    await writeFile(join(folder, JUDGEMENTS), judged.value.text);
+    noted.push(JUDGEMENTS);
+  }
   const kept = await keepOriginals(
     folder,
     read.exports.map(({ path, understood }) => ({ path, name: understood.path, sha256: understood.sha256 })),

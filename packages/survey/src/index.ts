@@ -4,6 +4,7 @@ export { checkDocument, checkText, explainRule, type Level } from "@wherry/valid
 export * from "./check.ts";
 export { reportForms, writeReport } from "./check-report.ts";
 export * from "./convert.ts";
+export { type Judging, judge } from "./judge.ts";
 export * from "./look.ts";
 export * from "./pack.ts";
 export { type ChosenRules, chooseRules } from "./rule-files.ts";

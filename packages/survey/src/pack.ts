@@ -21,6 +21,7 @@ import {
   type ResultOfConversion,
   readResult,
 } from "./pack-contents.ts";
+import { mapFile } from "./pack-map.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import { beginResult, DECLARATION } from "./result-folder.ts";
 
@@ -112,7 +113,7 @@ async function gather(
   const made = describingFiles(
     facts,
     given.map(({ path, size }) => ({ path: path.slice("data/".length), size })),
-    checkReports(result.sheet.survey.id, outcome),
+    [...checkReports(result.sheet.survey.id, outcome), ...(await mapFile(facts))],
     sha512 ? "sha512" : "sha256",
   );
   const taken = made.find(({ path }) => result.files.includes(path));

@@ -11,6 +11,7 @@ import {
   type LayerMeans,
   layerMeans,
   layerWidthFor,
+  type ManualFlag,
 } from "@wherry/core";
 import type { RunOptions } from "./understand-files.ts";
 import { inOrder, type Workers } from "./workers.ts";
@@ -25,12 +26,17 @@ export interface ProcessedSurvey {
   readonly recipe: RecipeSettings;
 }
 
+export interface ProcessOptions extends RunOptions {
+  /** What persons judged, by cast id. */
+  readonly manual?: ReadonlyMap<string, readonly ManualFlag[]>;
+}
+
 /** Cleans, computes, judges and averages every cast. One width of layers serves the whole survey. */
 export async function processSurvey(
   sheet: SurveySheet,
   casts: readonly Cast[],
   workers: Workers,
-  { signal, onProgress }: RunOptions,
+  { signal, onProgress, manual }: ProcessOptions,
 ): Promise<ProcessedSurvey> {
   const settings = settingsFromSheet(sheet, null);
   const cleaned = await inOrder(casts, workers.jobs, async (cast, index) => {
@@ -42,6 +48,7 @@ export async function processSurvey(
     return workers.process({
       cast,
       settings: settingsFromSheet(sheet, instrumentOf(cast, { sheet }), borrowed),
+      manual: manual?.get(cast.id) ?? [],
     });
   });
   const { neighbour } = settings.quality;

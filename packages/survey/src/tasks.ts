@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { type ExtraName, processCast, type RecipeSettings, understandFile } from "@wherry/converter";
-import { type Cast, fail, type Result } from "@wherry/core";
+import { type Cast, fail, type ManualFlag, type Result } from "@wherry/core";
 import type { Answer, UnderstoodFile } from "@wherry/formats";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 
@@ -18,6 +18,8 @@ export interface ToUnderstand {
 export interface ToProcess {
   readonly cast: Cast;
   readonly settings: RecipeSettings;
+  /** What persons judged of the cast. */
+  readonly manual: readonly ManualFlag[];
 }
 
 export const tasks = {
@@ -31,8 +33,8 @@ export const tasks = {
       throw error;
     }
   },
-  async process({ cast, settings }: ToProcess): Promise<Cast> {
-    return processCast(cast, settings);
+  async process({ cast, settings, manual }: ToProcess): Promise<Cast> {
+    return processCast(cast, settings, manual);
   },
 };
 

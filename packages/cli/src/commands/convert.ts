@@ -21,6 +21,7 @@ interface Options extends ReadingFlags {
   readonly target: string;
   readonly format: Format;
   readonly packed?: boolean;
+  readonly judgements?: string;
   readonly created?: string;
   readonly vocabulary?: string;
   readonly shoreline?: string;
@@ -68,6 +69,7 @@ export function convertCommand({ terminal, version, signal, finish }: Context): 
         .default("classic"),
     )
     .option("--packed", "in netCDF two bytes a value where that loses nothing (scale_factor)")
+    .option("--judgements <file>", "flags that persons set, instead of judgements.jsonl beside the sheet")
     .option("--created <time>", "date of writing, instead of the sheet's")
     .option("--vocabulary <file>", "a CF standard-name table in place of the shipped one")
     .option("--shoreline <file>", "GeoJSON with land or shore for the map of the report")

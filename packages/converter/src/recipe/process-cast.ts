@@ -11,6 +11,7 @@ import {
   flagSpikes,
   judgeCast,
   layerWidthFor,
+  type ManualFlag,
   matchResponse,
   type Preset,
   presets,
@@ -36,8 +37,10 @@ import type { RecipeSettings } from "./settings.ts";
  *
  * Never fails: a record that is empty, broken or no cast comes out with what could be done, and the steps say so.
  * Processing a cast that was processed before is refused with a RangeError: a step is never applied twice.
+ *
+ * @param manual what persons judged of this cast; it is set after the tests and wins over them
  */
-export function processCast(cast: Cast, settings: RecipeSettings): Cast {
+export function processCast(cast: Cast, settings: RecipeSettings, manual: readonly ManualFlag[] = []): Cast {
   if (cast.steps.some(({ step }) => step === "quality tests"))
     throw new RangeError(`cast ${cast.id} has been processed already`);
   if (cast.finished)
@@ -77,6 +80,7 @@ export function processCast(cast: Cast, settings: RecipeSettings): Cast {
       settings.layers.width ?? layerWidthFor([result], { coordinate: "pressure", direction: "down" }),
     reversalTolerance: pressure === null ? 0 : settings.reversals.noiseFactor * pressureNoise(pressure),
     chosen: settings.quality.tests,
+    manual,
   });
   return compareDirections(judged, settings.comparison);
 }

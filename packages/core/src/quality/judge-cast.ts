@@ -16,6 +16,7 @@ import { gap } from "./gap.ts";
 import { grossRange } from "./gross-range.ts";
 import { inheritedFlags, layerTests } from "./inherited-flags.ts";
 import { type JudgedRun, judgedMask, judgedRuns, judgeRuns } from "./judged-rows.ts";
+import { MANUAL, type ManualFlag, manualFlagsOf, manualStep, overrule } from "./manual-flags.ts";
 import { thresholdsUsed } from "./preset-record.ts";
 import type { DepthLimits, JudgedQuantity, Preset } from "./presets.ts";
 import { pressureIncreasing } from "./pressure-increasing.ts";
@@ -38,6 +39,8 @@ export interface JudgeParameters {
   readonly reversalTolerance: number;
   /** Tests that no preset runs, with the limits that a user gives. */
   readonly chosen: ChosenTests;
+  /** Flags that persons set; they win over the tests, and computed columns take them over. */
+  readonly manual?: readonly ManualFlag[];
 }
 
 const quantities = ["pressure", "temperature", "conductivity", "salinity"] as const;
@@ -46,7 +49,8 @@ const quantities = ["pressure", "temperature", "conductivity", "salinity"] as co
  * Runs the quality tests of a preset and sets the aggregate flag of every column.
  *
  * Tests that processing steps have run already (spike_return, pressure_increasing, unsettled) are taken as they
- * are. Columns that no test and no input judges are 2, and 9 where missing.
+ * are. Columns that no test and no input judges are 2, and 9 where missing. What persons judged is set after the tests
+ * and recorded as steps of its own.
  */
 export function judgeCast(cast: Cast, parameters: JudgeParameters): Cast {
   const { preset } = parameters;
@@ -130,8 +134,10 @@ export function judgeCast(cast: Cast, parameters: JudgeParameters): Cast {
     if (received !== null) tested.set(name, withTest(tested.get(name) ?? column, "source_flags", received));
   }
 
-  const flagged = flagAll(cast, tested, preset, inverted);
-  return withStep(withColumns(cast, ...flagged.values()), recordFor(cast, flagged, parameters));
+  const { manual = [] } = parameters;
+  const flagged = flagAll(cast, tested, preset, inverted, manual);
+  const judged = withStep(withColumns(cast, ...flagged.values()), recordFor(cast, flagged, parameters));
+  return manual.reduce((result, one) => withStep(result, manualStep(result, one)), judged);
 }
 
 /** Tests that every quantity of its kind needs for a 1. */
@@ -152,6 +158,7 @@ function flagAll(
   tested: ReadonlyMap<string, Column>,
   preset: Preset,
   inverted: Uint8Array | null,
+  manual: readonly ManualFlag[],
 ): Map<string, Column> {
   const done = new Map<string, Column>();
   const passedOn = new Map<string, Uint8Array>();
@@ -171,11 +178,16 @@ function flagAll(
     // no preset requires a layer test for a 1: they come on top, and are not passed on
     const layer = layerTests.flatMap((test) => column?.tests.get(test) ?? []);
     const condemning = [...column.tests].filter(([test]) => !layerTests.includes(test));
-    const passed = aggregate(column.values, new Map(condemning), requiredFor(cast, name, column, preset));
+    const { values } = column;
+    const passed = aggregate(values, new Map(condemning), requiredFor(cast, name, column, preset));
     const flags = layer.length === 0 ? passed : passed.slice();
     for (const result of layer) worsen(flags, result);
-    passedOn.set(name, passed);
-    done.set(name, { ...column, flags });
+    const own = manualFlagsOf(cast, name, manual);
+    passedOn.set(name, overrule(passed, values, own));
+    done.set(name, {
+      ...(own === null ? column : withTest(column, MANUAL, own)),
+      flags: overrule(flags, values, own),
+    });
   };
   for (const name of cast.columns.keys()) flag(name);
   return done;
@@ -189,7 +201,7 @@ function recordFor(
   const counts: Record<string, number> = {};
   for (const [name, column] of columns)
     for (const [test, result] of column.tests) {
-      if (test === "inputs") continue;
+      if (test === "inputs" || test === MANUAL) continue;
       const caught = countCaught(result);
       if (caught > 0) counts[`${name}.${test}`] = caught;
     }

@@ -5,6 +5,7 @@ import { Flag } from "./flag.ts";
 import { countCaught } from "./flags-of-test.ts";
 import { judgedRuns, judgeRuns } from "./judged-rows.ts";
 import { distanceKm } from "./location.ts";
+import { MANUAL } from "./manual-flags.ts";
 import { type NeighbourLayer, neighbour } from "./neighbour.ts";
 
 export type NeighbourQuantity = "temperature" | "conductivity" | "salinity";
@@ -72,11 +73,13 @@ export function judgeNeighbour(cast: Cast, former: Cast, { limits }: NeighbourPa
     if (results.length === 0) continue;
     const flags = judged.flags.slice();
     const doubts = new Uint8Array(cast.rows);
+    const said = judged.tests.get(MANUAL);
     for (const result of results)
       for (let k = 0; k < flags.length; k++)
         if (result[k] === Flag.questionable) {
           doubts[k] = Flag.questionable;
-          if (flags[k]! < Flag.questionable) flags[k] = Flag.questionable;
+          // what a person judged stands
+          if (flags[k]! < Flag.questionable && (said?.[k] ?? 0) === 0) flags[k] = Flag.questionable;
         }
     doubted.set(name, doubts);
     changed.push({ ...judged, flags });

@@ -1,7 +1,7 @@
 import { type Judging, judge } from "@wherry/survey";
 import { Command, InvalidArgumentError, Option } from "commander";
 import type { Context } from "../command.ts";
-import { Exit } from "../exit.ts";
+import { Exit, exitOf } from "../exit.ts";
 import { harmless } from "../terminal.ts";
 
 type Range = readonly [from: number, to: number];
@@ -85,9 +85,7 @@ Examples:
       const result = await judge(sheet, { judged, why, who, now, ...(judgements ? { judgements } : {}) });
       if (!result.ok) {
         result.problems.forEach(terminal.problem);
-        return finish(
-          result.problems.some(({ code }) => code.startsWith("io/")) ? Exit.unreadable : Exit.usage,
-        );
+        return finish(exitOf(result.problems));
       }
       const { path, judgement } = result.value;
       terminal.out(`wrote judgement ${judgement.id} to ${harmless(path)}; wherry convert applies it\n`);

@@ -1,7 +1,7 @@
 import { pack, verifyPackage } from "@wherry/survey";
 import { Command, Option } from "commander";
 import type { Context } from "../command.ts";
-import { Exit, type ExitCode } from "../exit.ts";
+import { Exit, type ExitCode, exitOf } from "../exit.ts";
 import { harmless, type Terminal } from "../terminal.ts";
 
 interface Options {
@@ -47,8 +47,7 @@ cannot be read or written.`,
       const result = await pack(folder, { out, sha512, force, signal, ...(form ? { archive: form } : {}) });
       if (!result.ok) {
         result.problems.forEach(terminal.problem);
-        const usage = result.problems.some(({ code }) => /^(result|sheet)\//.test(code));
-        return finish(usage ? Exit.usage : Exit.unreadable);
+        return finish(exitOf(result.problems));
       }
       const { value, warnings } = result;
       warnings.forEach(terminal.problem);

@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import { existsSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { understandTable } from "@wherry/converter";
 import type { Result } from "@wherry/core";
@@ -16,18 +17,8 @@ export async function readDescribedTable(
   answers: readonly Answer[],
 ): Promise<Result<UnderstoodFile> | null> {
   if (!/\.csv$/i.test(path)) return null;
-  const metadata = await readIfThere(metadataName(path));
-  if (metadata === null) return null;
-  const bytes = await readFile(path);
+  if (!existsSync(metadataName(path))) return null;
+  const [bytes, metadata] = await Promise.all([readFile(path), readFile(metadataName(path))]);
   const sha256 = createHash("sha256").update(bytes).digest("hex");
   return understandTable(bytes, metadata, name, { sha256, answers });
-}
-
-async function readIfThere(path: string): Promise<Uint8Array | null> {
-  try {
-    return await readFile(path);
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === "ENOENT") return null;
-    throw error;
-  }
 }

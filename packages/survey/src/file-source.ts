@@ -1,8 +1,25 @@
+import { closeSync, openSync, readSync } from "node:fs";
 import { type FileHandle, open } from "node:fs/promises";
 import type { Source } from "@wherry/netcdf";
 
 export interface FileSource extends Source {
   close(): Promise<void>;
+}
+
+/**
+ * The first bytes of a file, fewer if it is shorter. Many files are only looked at like this, so that it does not wait
+ * for a thread.
+ *
+ * @throws the system's error if the file can't be opened or read
+ */
+export function firstBytes(path: string, length: number): Uint8Array {
+  const bytes = new Uint8Array(length);
+  const handle = openSync(path, "r");
+  try {
+    return bytes.subarray(0, readSync(handle, bytes, 0, length, 0));
+  } finally {
+    closeSync(handle);
+  }
 }
 
 /**

@@ -3,13 +3,13 @@ import { understandNetcdf } from "@wherry/converter";
 import { fail, type Problem, type Result } from "@wherry/core";
 import type { Answer, UnderstoodFile } from "@wherry/formats";
 import { openDataset, type Source } from "@wherry/netcdf";
-import { type FileSource, openFileSource } from "./file-source.ts";
+import { type FileSource, firstBytes, openFileSource } from "./file-source.ts";
 
 const HDF5 = [0x89, 0x48, 0x44, 0x46, 0x0d, 0x0a, 0x1a, 0x0a];
 
 /** Whether a file is netCDF by its first bytes: "CDF" and the version, or the signature of HDF5. */
-async function isNetcdf(source: Source): Promise<boolean> {
-  const start = await source.read(0, Math.min(HDF5.length, source.size));
+function isNetcdf(path: string): boolean {
+  const start = firstBytes(path, HDF5.length);
   const [c, d, f, version = 0] = start;
   if (c === 0x43 && d === 0x44 && f === 0x46) return [1, 2, 5].includes(version);
   return start.length === HDF5.length && HDF5.every((byte, i) => start[i] === byte);
@@ -26,8 +26,8 @@ export async function readNetcdf(
   name: string,
   answers: readonly Answer[],
 ): Promise<Result<UnderstoodFile> | null> {
+  if (!isNetcdf(path)) return null;
   return withSource(path, async (source) => {
-    if (!(await isNetcdf(source))) return null;
     const opened = await openDataset(source);
     if (!opened.ok) {
       const [first, ...others] = opened.problems.map((problem) => inFile(problem, name));

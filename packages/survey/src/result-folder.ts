@@ -1,7 +1,8 @@
-import { mkdir, open, readdir, rename, rm, stat } from "node:fs/promises";
+import { mkdir, readdir, rename, rm, stat } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
 import { fail, type Problem, type Result, succeed } from "@wherry/core";
 import { problemFromIo } from "./problem-from-io.ts";
+import { syncTree } from "./write-file.ts";
 
 /** A finished result is told by its processing record, which is in every one. */
 const RECORD = /_processing\.json$/;
@@ -98,17 +99,4 @@ async function mayReplace(
     where: { file: out },
     remedy: "Choose another folder, or add --force to replace it.",
   };
-}
-
-/** Files reach the disk before the folder gets its name, so that a power cut leaves no empty files there. */
-async function syncTree(folder: string): Promise<void> {
-  for (const entry of await readdir(folder, { withFileTypes: true })) {
-    const path = join(folder, entry.name);
-    if (entry.isDirectory()) await syncTree(path);
-    else {
-      const handle = await open(path, "r+");
-      await handle.sync();
-      await handle.close();
-    }
-  }
 }

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { readFile } from "node:fs/promises";
+import { readFileSync } from "node:fs";
 import { type ExtraName, processCast, type RecipeSettings, understandFile } from "@wherry/converter";
 import { type Cast, fail, type ManualFlag, type Result } from "@wherry/core";
 import type { Answer, UnderstoodFile } from "@wherry/formats";
@@ -25,7 +25,7 @@ export interface ToProcess {
 export const tasks = {
   async understand({ path, name, answers, names }: ToUnderstand): Promise<Result<UnderstoodFile>> {
     try {
-      const bytes = await readFile(path);
+      const bytes = readFileSync(path);
       const sha256 = createHash("sha256").update(bytes).digest("hex");
       return understandFile(bytes, name, { sha256, answers, names });
     } catch (error) {

@@ -73,6 +73,8 @@ export async function readExports(
   const home = commonFolder(wanted);
   const { understand, jobs } = workers ?? (await startWorkers(1));
   const results = await inOrder(wanted, jobs, async (path, index): Promise<Result<UnderstoodFile>> => {
+    // An interruption is heard only between turns of the event loop.
+    if (index % 16 === 0) await new Promise(setImmediate);
     signal?.throwIfAborted();
     onProgress?.(index, wanted.length, path);
     const name = naming === "as given" ? path : relative(home, resolve(path)).split(sep).join("/");

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { mkdir, open, readFile, writeFile } from "node:fs/promises";
+import { mkdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import {
   csvChunks,
@@ -11,6 +11,7 @@ import {
 } from "@wherry/converter";
 import { fail, type Result, succeed } from "@wherry/core";
 import { type Dataset, type Sink, writeClassic, writeNetcdf4 } from "@wherry/netcdf";
+import { NewFile, writeNew } from "./write-file.ts";
 
 export const FORMATS = ["classic", "netcdf4"] as const;
 /** Classic netCDF, which needs no library to be read; or netCDF-4 of the classic model, packed. */
@@ -39,8 +40,11 @@ export async function writeProducts(
   signal?: AbortSignal,
 ): Promise<Result<string[]>> {
   const names: string[] = [];
+  let count = 0;
   const dictionary = dataDictionary();
   for (const { kind, stem, dataset } of surveyProducts(survey)) {
+    // An interruption is heard only between turns of the event loop.
+    if (count++ % 16 === 0) await new Promise(setImmediate);
     signal?.throwIfAborted();
     const written = await writeNetcdf(
       join(folder, `${stem}.nc`),
@@ -53,24 +57,22 @@ export async function writeProducts(
     if (!withCsv && kind !== "soundspeed") continue;
     const { chunks, metadata, columns } = await csvChunks(dataset, `${stem}.csv`);
     dictionary.add(kind, stem, dataset, columns);
-    await writeFile(join(folder, `${stem}.csv`), chunks);
-    await writeFile(join(folder, `${stem}.csv-metadata.json`), metadata);
+    writeNew(join(folder, `${stem}.csv`), chunks);
+    writeNew(join(folder, `${stem}.csv-metadata.json`), [metadata]);
     names.push(`${stem}.csv`, `${stem}.csv-metadata.json`);
   }
   const columns = dictionary.text();
   if (columns !== "") {
     const name = `${survey.context.sheet.survey.id}_columns.txt`;
-    await writeFile(join(folder, name), columns);
+    writeNew(join(folder, name), [columns]);
     names.push(name);
   }
   return succeed(names);
 }
 
 async function writeNetcdf(path: string, dataset: Dataset, format: Format): Promise<Result<void>> {
-  const handle = await open(path, "wx");
-  const sink: Sink = async (chunk) => {
-    for (let done = 0; done < chunk.length; ) done += (await handle.write(chunk, done)).bytesWritten;
-  };
+  const file = new NewFile(path);
+  const sink: Sink = (chunk) => file.write(chunk);
   try {
     const written =
       format === "netcdf4"
@@ -78,7 +80,7 @@ async function writeNetcdf(path: string, dataset: Dataset, format: Format): Prom
         : await writeClassic(dataset, { version: sizeOf(dataset) < LARGE ? 1 : 2 }, sink);
     return written.ok ? succeed(undefined) : fail(...written.problems);
   } finally {
-    await handle.close();
+    file.close();
   }
 }
 
@@ -96,7 +98,7 @@ export interface Original {
 export async function writeWhpExchange(folder: string, survey: SurveyInput): Promise<Result<string[]>> {
   const made = whpExchangeFiles(survey.casts, survey.layers, survey.context);
   if (!made.ok) return made;
-  for (const { name, text } of made.value) await writeFile(join(folder, name), text);
+  for (const { name, text } of made.value) writeNew(join(folder, name), [text]);
   return succeed(
     made.value.map(({ name }) => name),
     made.warnings,
@@ -105,8 +107,10 @@ export async function writeWhpExchange(folder: string, survey: SurveyInput): Pro
 
 /** The source files byte for byte, in folders as they came; refused if one is not what was understood. */
 export async function keepOriginals(folder: string, originals: readonly Original[]): Promise<Result<void>> {
-  for (const { path, name, sha256 } of originals) {
-    const bytes = await readFile(path);
+  const folders = new Set<string>();
+  for (const [index, { path, name, sha256 }] of originals.entries()) {
+    if (index % 16 === 0) await new Promise(setImmediate);
+    const bytes = readFileSync(path);
     if (createHash("sha256").update(bytes).digest("hex") !== sha256) {
       return fail({
         code: "io/changed",
@@ -116,8 +120,9 @@ export async function keepOriginals(folder: string, originals: readonly Original
       });
     }
     const target = join(folder, "original", name);
-    await mkdir(dirname(target), { recursive: true });
-    await writeFile(target, bytes);
+    if (!folders.has(dirname(target))) mkdirSync(dirname(target), { recursive: true });
+    folders.add(dirname(target));
+    writeNew(target, [bytes]);
   }
   return succeed(undefined);
 }

@@ -92,9 +92,10 @@ function isBinary(bytes: Uint8Array): boolean {
   let oddNuls = 0;
   for (let i = 0; i < length; i++) {
     const byte = bytes[i]!;
+    if (byte >= 32) continue;
     if (byte === 0 && i % 2 === 0) evenNuls++;
     if (byte === 0 && i % 2 === 1) oddNuls++;
-    if (byte < 32 && byte !== 9 && byte !== 10 && byte !== 12 && byte !== 13) controls++;
+    if (byte !== 9 && byte !== 10 && byte !== 12 && byte !== 13) controls++;
   }
   const utf16 = Math.max(evenNuls, oddNuls) > 0.45 * length && Math.min(evenNuls, oddNuls) < 0.03 * length;
   return !utf16 && controls > 0.01 * length;

@@ -27,7 +27,10 @@ export function contentProblems(dataset: Dataset, version: ClassicVersion): Prob
 }
 
 /** A name as it is stored: in Unicode normal form C ("Note on names"). */
-export const storedName = (name: string): string => name.normalize("NFC");
+export const storedName = (name: string): string => (isAscii(name) ? name : name.normalize("NFC"));
+
+// biome-ignore lint/suspicious/noControlCharactersInRegex: the range is that of ASCII
+const isAscii = (text: string): boolean => /^[\u0000-\u007F]*$/.test(text);
 
 function* dimensionProblems(dataset: Dataset, version: ClassicVersion): Generator<Problem> {
   const unlimited = [...dataset.dimensions.values()].filter((dimension) => dimension.unlimited);
@@ -81,7 +84,9 @@ function* attributeProblems(
   ownerPlace: Place,
 ): Generator<Problem> {
   yield* duplicates("attribute", attributes, ownerPlace);
-  for (const { name, type, value, bytes } of attributes.values()) {
+  for (const attribute of attributes.values()) {
+    if (isPlain(attribute, version)) continue;
+    const { name, type, value, bytes } = attribute;
     const where = { ...ownerPlace, attribute: name };
     const what = `attribute ${name} of ${owner}`;
     yield* nameProblems(name, "attribute", where);
@@ -98,6 +103,14 @@ function* attributeProblems(
     if (value.length > longestCount && version !== 5) yield tooLong(what, value.length, version, where);
   }
 }
+
+/** Nearly every attribute has nothing that could be told about it. */
+const isPlain = ({ name, type, value }: Attribute, version: ClassicVersion): boolean =>
+  nameFault(name) === null &&
+  type !== "string" &&
+  typeCodes[type] <= highestTypeCode(version) &&
+  (type === "char" ? typeof value === "string" && isWellFormed(value) : isArrayOf(type, value)) &&
+  value.length <= longestCount;
 
 const tooLong = (what: string, length: number, version: ClassicVersion, where: Place): Problem => ({
   code: "netcdf/size-limit",
@@ -136,7 +149,18 @@ export function* nameProblems(name: string, what: string, where: Place): Generat
     };
 }
 
+/** Good names of ASCII that were met: files of one kind have the same. */
+const goodNames = new Set<string>();
+const MOST_KEPT = 1000;
+
 function nameFault(name: string): string | null {
+  if (goodNames.has(name)) return null;
+  const fault = findFault(name);
+  if (fault === null && isAscii(name) && goodNames.size < MOST_KEPT) goodNames.add(name);
+  return fault;
+}
+
+function findFault(name: string): string | null {
   if (name === "") return "is empty";
   if (!isWellFormed(name)) return "has half a character (a lone surrogate)";
   if (!/^[A-Za-z0-9_\u0080-\u{10FFFF}]/u.test(name)) return "starts with a character that may not come first";
@@ -155,6 +179,8 @@ export function* duplicates(
   named: ReadonlyMap<string, { readonly name: string }>,
   place: Place = {},
 ): Generator<Problem> {
+  // names of ASCII are their own normal form, and the map holds each of them once
+  if ([...named].every(([key, { name }]) => key === name && isAscii(name))) return;
   const seen = new Set<string>();
   for (const { name } of named.values()) {
     if (seen.has(storedName(name)))

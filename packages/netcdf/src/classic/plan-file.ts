@@ -21,6 +21,8 @@ export interface PlannedVariable extends Placement {
 
 export interface FilePlan {
   readonly header: Uint8Array;
+  /** Bytes of the file, but for padding that a gapless record leaves away. */
+  readonly length: number;
   readonly records: number;
   /** Bytes from one record to the next. */
   readonly stride: number;
@@ -46,7 +48,8 @@ export function planFile(dataset: Dataset, version: ClassicVersion): Result<File
     return { record, begin: 0, bytes: valueBytes(type as ClassicType, shape, record) };
   });
   const stride = recordStride(sizes.filter(({ record }) => record));
-  let end = headerBytes(dataset, version, records, sizes).length;
+  const header = headerBytes(dataset, version, records, sizes);
+  let end = header.length;
   const placements = [...sizes];
   for (const record of [false, true]) {
     for (const [i, size] of sizes.entries()) {
@@ -69,7 +72,8 @@ export function planFile(dataset: Dataset, version: ClassicVersion): Result<File
   return failOr(
     problems,
     () => ({
-      header: headerBytes(dataset, version, records, placements),
+      header: header.finish(placements.map(({ begin }) => begin)),
+      length: end,
       records,
       stride,
       fixed: planned.filter(({ record }) => !record),
@@ -81,10 +85,13 @@ export function planFile(dataset: Dataset, version: ClassicVersion): Result<File
 
 /** "In data, padding uses the variable's fill value." */
 function paddingOf({ type, attributes }: Variable, bytes: number): Uint8Array {
+  if (padded(bytes) === bytes) return new Uint8Array(0);
   const fill = fillValue(type, attributes) as Exclude<DataArray, string[]>;
   swapToBigEndian(fill);
   const pattern = bytesOf(fill);
-  return Uint8Array.from({ length: padded(bytes) - bytes }, (_, i) => pattern[i % pattern.length]!);
+  const padding = new Uint8Array(padded(bytes) - bytes);
+  for (let i = 0; i < padding.length; i++) padding[i] = pattern[i % pattern.length]!;
+  return padding;
 }
 
 /**

@@ -31,7 +31,8 @@ export async function writeClassic(
   const planned = planFile(dataset, version);
   if (!planned.ok) return planned;
   const plan = planned.value;
-  const out = new Chunks(sink);
+  const { records: many, stride, length } = plan;
+  const out = new Chunks(sink, length + Math.max(0, many - 1) * stride);
   await out.push(plan.header);
   for (const variable of plan.fixed) {
     const written = await writeRows(dataset, variable, null, out);
@@ -130,11 +131,14 @@ async function storedBytes(dataset: Dataset, name: string, slab: Slab): Promise<
 /** Collects bytes into chunks of one size. */
 class Chunks {
   readonly #sink: Sink;
+  readonly #size: number;
   #chunk = new Uint8Array(0);
   #used = 0;
 
-  constructor(sink: Sink) {
+  /** @param expected bytes of the whole file, nearly */
+  constructor(sink: Sink, expected: number) {
     this.#sink = sink;
+    this.#size = Math.min(chunkSize, expected);
   }
 
   async push(bytes: Uint8Array): Promise<void> {
@@ -142,7 +146,7 @@ class Chunks {
     while (taken < bytes.length) {
       if (this.#used === this.#chunk.length) {
         await this.finish();
-        this.#chunk = new Uint8Array(chunkSize);
+        this.#chunk = new Uint8Array(this.#size);
       }
       const part = Math.min(bytes.length - taken, this.#chunk.length - this.#used);
       this.#chunk.set(bytes.subarray(taken, taken + part), this.#used);

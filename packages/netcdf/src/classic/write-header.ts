@@ -1,5 +1,5 @@
 import type { Attribute, Dataset } from "../dataset.ts";
-import { encodeText } from "../text.ts";
+import { encodeInto, encodeText } from "../text.ts";
 import { bytesOf, swapToBigEndian } from "./byte-order.ts";
 import { storedName } from "./check-content.ts";
 import {
@@ -14,18 +14,18 @@ import {
 } from "./format.ts";
 
 /**
- * The bytes of a header. Called twice: once to learn how long it is (any begins), once with the true begins.
+ * The bytes of a header, all but where its variables begin, since that depends on how long it is.
  *
- * @param records    numrecs
- * @param placements one for each variable of the dataset, in order
- * @source           the grammar of the NetCDF Classic Format Specification (see format.ts)
+ * @param records numrecs
+ * @param sizes   one for each variable of the dataset, in order
+ * @source        the grammar of the NetCDF Classic Format Specification (see format.ts)
  */
 export function headerBytes(
   dataset: Dataset,
   version: ClassicVersion,
   records: number,
-  placements: readonly Placement[],
-): Uint8Array {
+  sizes: readonly Placement[],
+): HeaderBytes {
   const header = new HeaderBytes(version);
   header.bytes(Uint8Array.of(0x43, 0x44, 0x46, version)); // "CDF"
   header.count(records);
@@ -39,16 +39,16 @@ export function headerBytes(
   header.attributes(dataset.attributes);
   header.list(tags.variable, dataset.variables.size);
   for (const [i, variable] of [...dataset.variables.values()].entries()) {
-    const { begin, bytes } = placements[i]!;
+    const { bytes } = sizes[i]!;
     header.name(variable.name);
     header.count(variable.dimensions.length);
     for (const dimension of variable.dimensions) header.count(ids.get(dimension)!);
     header.attributes(variable.attributes);
     header.word(typeCodes[variable.type as ClassicType]);
     header.vsize(padded(bytes));
-    header.offset(begin);
+    header.begin();
   }
-  return header.finish();
+  return header;
 }
 
 /** The stored values of an attribute, without padding. */
@@ -59,28 +59,56 @@ function attributeBytes({ value, bytes }: Attribute): Uint8Array {
   return bytesOf(copy);
 }
 
-class HeaderBytes {
+export class HeaderBytes {
   readonly #version: ClassicVersion;
-  #buffer = new Uint8Array(4096);
+  readonly #begins: number[] = [];
+  #buffer = new Uint8Array(16_384);
   #length = 0;
 
   constructor(version: ClassicVersion) {
     this.#version = version;
   }
 
+  get length(): number {
+    return this.#length;
+  }
+
+  /** Makes room; what follows is zero already: the header's padding. */
+  #grow(bytes: number): void {
+    const end = this.#length + padded(bytes);
+    if (end <= this.#buffer.length) return;
+    const larger = new Uint8Array(Math.max(end, 2 * this.#buffer.length));
+    larger.set(this.#buffer);
+    this.#buffer = larger;
+  }
+
   bytes(bytes: Uint8Array): void {
-    const end = this.#length + padded(bytes.length);
-    if (end > this.#buffer.length) {
-      const larger = new Uint8Array(Math.max(end, 2 * this.#buffer.length));
-      larger.set(this.#buffer);
-      this.#buffer = larger;
-    }
-    this.#buffer.set(bytes, this.#length); // what follows is zero already: the header's padding
-    this.#length = end;
+    this.#grow(bytes.length);
+    this.#buffer.set(bytes, this.#length);
+    this.#length += padded(bytes.length);
+  }
+
+  /** A text and, before it, the number of its bytes. */
+  text(text: string): void {
+    const sized = countSize(this.#version);
+    this.#grow(sized + 3 * text.length);
+    const at = this.#length + sized;
+    const bytes = encodeInto(text, this.#buffer, at);
+    this.count(bytes);
+    this.#length = at + padded(bytes);
   }
 
   word(value: number): void {
-    this.bytes(Uint8Array.of(value >>> 24, value >>> 16, value >>> 8, value));
+    this.#grow(4);
+    this.#put(value, this.#length);
+    this.#length += 4;
+  }
+
+  #put(value: number, at: number): void {
+    this.#buffer[at] = value >>> 24;
+    this.#buffer[at + 1] = value >>> 16;
+    this.#buffer[at + 2] = value >>> 8;
+    this.#buffer[at + 3] = value;
   }
 
   #long(value: number): void {
@@ -93,9 +121,11 @@ class HeaderBytes {
     else this.#long(value);
   }
 
-  offset(value: number): void {
-    if (offsetSize(this.#version) === 4) this.word(value);
-    else this.#long(value);
+  /** Room for where a variable begins. */
+  begin(): void {
+    this.#begins.push(this.#length);
+    if (offsetSize(this.#version) === 4) this.word(0);
+    else this.#long(0);
   }
 
   /** "Note on vsize": what doesn't fit into 32 bits is written as all ones. */
@@ -104,9 +134,7 @@ class HeaderBytes {
   }
 
   name(name: string): void {
-    const bytes = encodeText(storedName(name));
-    this.count(bytes.length);
-    this.bytes(bytes);
+    this.text(storedName(name));
   }
 
   list(tag: number, length: number): void {
@@ -117,15 +145,26 @@ class HeaderBytes {
   attributes(attributes: ReadonlyMap<string, Attribute>): void {
     this.list(tags.attribute, attributes.size);
     for (const attribute of attributes.values()) {
-      const bytes = attributeBytes(attribute);
-      this.name(attribute.name);
-      this.word(typeCodes[attribute.type as ClassicType]);
-      this.count(typeof attribute.value === "string" ? bytes.length : attribute.value.length);
-      this.bytes(bytes);
+      const { name, type, value, bytes } = attribute;
+      this.name(name);
+      this.word(typeCodes[type as ClassicType]);
+      if (typeof value === "string" && bytes === undefined) this.text(value);
+      else {
+        const stored = attributeBytes(attribute);
+        this.count(typeof value === "string" ? stored.length : value.length);
+        this.bytes(stored);
+      }
     }
   }
 
-  finish(): Uint8Array {
+  /** The header, now that it is known where its variables begin. */
+  finish(begins: readonly number[]): Uint8Array {
+    for (const [i, begin] of begins.entries()) {
+      const at = this.#begins[i]!;
+      const long = offsetSize(this.#version) !== 4;
+      if (long) this.#put(Math.floor(begin / 2 ** 32), at);
+      this.#put(begin % 2 ** 32, long ? at + 4 : at);
+    }
     return this.#buffer.slice(0, this.#length);
   }
 }

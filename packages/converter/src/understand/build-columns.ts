@@ -128,19 +128,22 @@ const endsOf = (rows: TableRows, index: number) => ({
   last: rows.cell(rows.length - 1, index),
 });
 
-/** A column of an unknown name whose unit measures what no other column of the cast does. */
+/** A column without a name, or of an unknown one whose unit measures what no other column of the cast does. */
 function askByUnit({ head, meaning, index }: RawColumn, cast: RawCast, { facts, id }: ColumnContext): void {
   const kind = head.unit?.kind;
-  const asked = kind === "pressure" || kind === "temperature" || kind === "conductivity";
-  if (meaning.kind !== "other" || !asked || roleOfName(head.name) !== null) return;
-  if (cast.columns.some((other) => other.index !== index && other.head.unit?.kind === kind)) return;
+  const known = kind === "pressure" || kind === "temperature" || kind === "conductivity" ? kind : null;
+  const nameless = head.name === "" && head.unitText === null;
+  if (meaning.kind !== "other" || roleOfName(head.name) !== null || !(nameless || known)) return;
+  if (known && cast.columns.some((other) => other.index !== index && other.head.unit?.kind === known)) return;
   facts.inquiry.settle({
     topic: "quantity",
     column: head.header,
     holds: [id],
-    text: `What does "${head.header}" hold? Its name is not known, and its unit measures what no other column of the cast does.`,
+    text: nameless
+      ? `What does "${head.header}" hold? It has no name.`
+      : `What does "${head.header}" hold? Its name is not known, and its unit measures what no other column of the cast does.`,
     ...(cast.headLine === null ? {} : { line: cast.headLine }),
-    candidates: [`${kind} [${head.unitText}]`, "other"],
+    candidates: [known ? `${known} [${head.unitText}]` : "temperature [degC]", "other"],
     read: (value) => value,
     form: 'a quantity with its unit, such as "temperature [degC]", or "other"',
   });

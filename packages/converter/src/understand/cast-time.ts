@@ -115,6 +115,7 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
         found.push(evidence("time", "stated", `the head says "${rows.since.words}"`, place(cast.headLine)));
       }
     } else if (stated) time = stated.utc + first;
+    time = possible(time);
     if (!Number.isNaN(time)) endTime = time + (elapsed.findLast((value) => !Number.isNaN(value)) ?? NaN);
   } else if (stated) time = stated.utc;
 
@@ -166,9 +167,9 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
   const wrongBy = clockError(allLines(cast));
   if (wrongBy) correctClock(wrongBy);
   return {
-    time,
+    time: possible(time),
     timeRole: Number.isNaN(time) ? "unknown" : timeRole,
-    endTime,
+    endTime: possible(endTime),
     elapsed,
     zone: clockZone,
     evidence: found,
@@ -208,7 +209,7 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
     if (!zone) return null;
     found.push(zone.evidence);
     clockZone = zone.minutes;
-    return times.local.map((value) => value + midnight - zone.minutes * 60);
+    return times.local.map((value) => possible(value + midnight - zone.minutes * 60));
   }
 
   function zoneOfRows(
@@ -350,6 +351,9 @@ function momentsOf(cast: RawCast): readonly HeaderMoment[] {
   if (own.every(({ role }) => role === "end")) return [...own, ...shared];
   return own.some(({ moment }) => moment.dates.length > 0) ? own : [...own, ...shared.filter(dayOnly)];
 }
+
+/** A time of the years 1850 to 2150; NaN for what damage makes of one. */
+const possible = (time: number): number => (time > -3_786_912_000 && time < 5_680_281_600 ? time : NaN);
 
 const readSeconds = (text: string): number | null => {
   const value = parseNumber(text.replace(/\s*s$/, ""));

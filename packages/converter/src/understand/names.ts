@@ -78,9 +78,15 @@ function headCells(
 ): { readonly cells: readonly string[]; readonly joinedAt: number | null } | null {
   if (text.length > 4000) return null;
   const bare = text.replace(PREFIX, "");
+  const own = splitCells(bare, layout.delimiter, layout.edges);
+  // a nameless first cell more than the rows have: nothing tells which name belongs where
+  const begun = layout.delimiter.length === 1 && new RegExp(`^[${layout.delimiter}]\\S`).test(text);
+  if (begun && splitCells(text, layout.delimiter).length === layout.width + 1) return null;
+  const torn =
+    layout.delimiter === "fixed" &&
+    layout.edges.some((edge) => /^\S\S$/.test(text.slice(edge - 1, edge + 1)));
   const attempts = [
-    splitCells(bare, layout.delimiter, layout.edges),
-    splitCells(text, layout.delimiter, layout.edges),
+    ...(torn ? [] : [own, splitCells(text, layout.delimiter, layout.edges)]),
     bare.trim().split(/\s{2,}|\t/),
     // a unit in brackets belongs to the name before it
     bare
@@ -96,7 +102,7 @@ function headCells(
   }
   if (layout.delimiter !== "whitespace") {
     // rows may end in a delimiter that the head has not
-    const cells = attempts[0] ?? [];
+    const cells = own;
     return cells.length === layout.width - 1 ? { cells: [...cells, ""], joinedAt: null } : null;
   }
   // one head over a date and a time of day that a blank parts

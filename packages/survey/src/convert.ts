@@ -35,6 +35,7 @@ import { type RunOptions, readExports } from "./understand-files.ts";
 import { readVocabulary } from "./vocabulary-file.ts";
 import { startWorkers, type Workers } from "./workers.ts";
 import { type Format, keepOriginals, writeProducts, writeWhpExchange } from "./write-products.ts";
+import { writeSurveyReport } from "./write-survey-report.ts";
 
 export const DEFAULT_PRODUCTS = ["full", "binned", "series", "csv", "report"] as const;
 /** Those that are made unless others are asked for, and those that are made only then. */
@@ -233,13 +234,18 @@ async function convertInto(
     ),
   );
   const findings = [...files.flatMap((file) => file.findings), ...notApplied];
-  const report = `${sheet.survey.id}_report.html`;
-  if (options.products.includes("report")) {
-    // loaded only here: the drawing brings the shores of the world with it
-    const { surveyReport } = await import("./report/survey-report.ts");
-    const facts = { sheet: completed.sheet, created, software, held, questions, findings, shoreline, record };
-    await writeFile(join(folder, report), surveyReport(casts, layers, facts));
-  }
+  const report = options.products.includes("report")
+    ? [
+        await writeSurveyReport(
+          folder,
+          written.value,
+          casts,
+          layers,
+          { sheet: completed.sheet, created, software, held, questions, findings, shoreline, record },
+          options,
+        ),
+      ]
+    : [];
   await writeFile(join(folder, copy), completeSheetText(text, completed.added));
   const noted = await keepNotes(folder, notes);
   if (judged.value.text !== null) {
@@ -257,15 +263,7 @@ async function convertInto(
       files:
         casts.length === 0
           ? []
-          : [
-              ...written.value,
-              ...exchanged.value,
-              ...(options.products.includes("report") ? [report] : []),
-              record,
-              copy,
-              ...noted,
-              "original/",
-            ],
+          : [...written.value, ...exchanged.value, ...report, record, copy, ...noted, "original/"],
       casts: casts.length,
       held,
       questions,

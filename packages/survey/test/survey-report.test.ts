@@ -1,6 +1,7 @@
 import type { SurveySheet } from "@wherry/contracts";
 import type { Cast } from "@wherry/core";
 import { inventCast } from "@wherry/testkit";
+import type { CheckedFile, Finding } from "@wherry/validator";
 import { describe, expect, test } from "vitest";
 import { processSurvey } from "../src/process-survey.ts";
 import { type ReportFacts, surveyReport } from "../src/report/survey-report.ts";
@@ -30,7 +31,7 @@ async function reportOf(
   const done = await processSurvey(sheet, casts, await startWorkers(1), {});
   return surveyReport(done.casts, done.layers, {
     ...{ sheet, created: "2025-06-02T08:00:00Z", software: "wherry 0.1.0", record: "line_processing.json" },
-    ...{ held: [], questions: [], findings: [], shoreline: null },
+    ...{ held: [], questions: [], findings: [], shoreline: null, checked: [] },
     ...more,
   });
 }
@@ -149,6 +150,26 @@ test("text of people and files stays text, and turns nothing round", async () =>
   expect(page.length).toBeLessThan(400_000);
   expect(page).toContain("1000007 characters, not all shown");
   expect(page).toContain("1 cast still waits for an answer");
+});
+
+test("what the rules say of the files stands once, with the files it concerns", async () => {
+  const finding: Finding = {
+    ...{ rule: "cf/x", citation: null, where: {}, key: "k" },
+    ...{ message: "there is <no> unit", why: "w", remedy: "Give one.", count: 1, places: [] },
+    level: "error",
+    basis: "clause",
+  };
+  const file = (path: string, findings: readonly Finding[]): CheckedFile => ({
+    ...{ path, format: "netCDF classic", edition: "1.13", editionChoice: null, ruleSets: ["cf"] as const },
+    ...{ findings, counts: { error: findings.length, warning: 0, advice: 0 } },
+  });
+  const files = [file("a.nc", [finding]), file("b.nc", []), file("c.nc", [finding])];
+  const page = await reportOf(castsOnALine(1), plainSheet, { checked: files });
+  expect(page).toContain("3 netCDF files checked by cf: 2 errors, no warning and no advice");
+  expect(count(page, /there is &lt;no&gt; unit/g)).toBe(1);
+  expect(page).toContain("In a.nc and c.nc; rule <code>cf/x</code>");
+  const unchecked = await reportOf(castsOnALine(1), plainSheet, { checked: null });
+  expect(unchecked).toContain("too large to be checked along the way");
 });
 
 test("casts without positions, times or quantities still make a page that says so", async () => {

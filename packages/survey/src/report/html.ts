@@ -46,3 +46,7 @@ export const counted = (count: number, one: string, many = `${one}s`): string =>
 /** "a", "a and b", "a, b and c". */
 export const listed = (words: readonly string[]): string =>
   words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+
+/** The words as a sentence: with a capital letter and a full stop. */
+export const sentence = (words: string): string =>
+  `${words.charAt(0).toUpperCase()}${words.slice(1)}${/[.?!]$/.test(words) ? "" : "."}`;

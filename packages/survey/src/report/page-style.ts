@@ -25,7 +25,7 @@ svg > rect:first-of-type { fill: none; }
 figure { margin: 0 0 1.6rem; }
 figcaption, .note, .facts, table, nav, .caution, footer { font: .84rem/1.45 "Helvetica Neue", Arial, "Liberation Sans", sans-serif; }
 figcaption, .note { color: var(--faint); overflow-wrap: anywhere; }
-.after { margin-top: .8rem; }
+.apart { margin: 1.8rem 0 .6rem; }
 figcaption p, .note p { margin-bottom: .5rem; }
 .facts { margin: 0; }
 .facts dt { color: var(--faint); }

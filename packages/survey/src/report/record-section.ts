@@ -2,7 +2,7 @@ import type { HeldCast } from "@wherry/converter";
 import { type Problem, parseNumber, type StepRecord } from "@wherry/core";
 import type { OpenQuestion } from "../hold-back.ts";
 import type { CastSummary } from "./cast-summary.ts";
-import { counted, html, listed, type Markup, nothing } from "./html.ts";
+import { counted, html, listed, type Markup, nothing, sentence } from "./html.ts";
 
 /** Most places told of one kind of finding, and wordings of one step. */
 const FEW = 4;
@@ -23,7 +23,7 @@ export function findingsSection(
     const { message, remedy } = group[0]!;
     const places = [...new Set(group.map(placeWords))].filter((words) => words !== "");
     const more = places.length > FEW ? ` and ${places.length - FEW} more` : "";
-    return html`<li>${message}.${places.length > 0 ? ` At ${places.slice(0, FEW).join("; ")}${more}.` : ""}${remedy === undefined ? "" : ` ${remedy}`}</li>`;
+    return html`<li>${sentence(message)}${places.length > 0 ? ` At ${places.slice(0, FEW).join("; ")}${more}.` : ""}${remedy === undefined ? "" : ` ${remedy}`}</li>`;
   });
   const open = questions.map(
     ({ text, answerWith, casts: waiting }) =>
@@ -44,8 +44,7 @@ ${open}
 </ul>`
     : nothing
 }
-${testTable(casts)}
-<p class="note after">These are the findings of reading and of the quality tests. Whether the data set meets an archive's rules is told by <code>wherry check</code>.</p>`;
+${testTable(casts)}`;
 }
 
 function placeWords({ where: { file, line, column, variable } }: Problem): string {

@@ -2,6 +2,7 @@ import type { Shoreline } from "@wherry/charts";
 import type { SurveySheet } from "@wherry/contracts";
 import type { HeldCast } from "@wherry/converter";
 import type { Cast, LayerMeans, Problem } from "@wherry/core";
+import type { CheckedFile } from "@wherry/validator";
 import type { OpenQuestion } from "../hold-back.ts";
 import { castCard } from "./cast-cards.ts";
 import { type CastSummary, summarise } from "./cast-summary.ts";
@@ -11,6 +12,7 @@ import { asMarkup, counted, html, type Markup } from "./html.ts";
 import { pageStyle } from "./page-style.ts";
 import { castTable, mapSection } from "./places-section.ts";
 import { findingsSection, stepsSection } from "./record-section.ts";
+import { rulesSection } from "./rules-section.ts";
 import { shortNames } from "./short-names.ts";
 
 export interface ReportFacts {
@@ -23,6 +25,8 @@ export interface ReportFacts {
   readonly questions: readonly OpenQuestion[];
   readonly findings: readonly Problem[];
   readonly shoreline: Shoreline | null;
+  /** Verdicts on the files beside the page; null if they were not checked. */
+  readonly checked: readonly CheckedFile[] | null;
   /** Name of the processing record. */
   readonly record: string;
 }
@@ -66,7 +70,13 @@ export function surveyReport(
       "The casts",
       html`${named === "" ? html`` : html`<p>${named}</p>`}${castTable(summaries, names, anchors, facts.sheet)}`,
     ],
-    ["findings", "Findings", findingsSection(summaries, facts.findings, facts.held, facts.questions)],
+    [
+      "findings",
+      "Findings",
+      html`${findingsSection(summaries, facts.findings, facts.held, facts.questions)}
+<h3 class="apart">By the rules</h3>
+${rulesSection(facts.checked)}`,
+    ],
     ["together", "All profiles together", overlaySection(summaries, names)],
     ["water", "Temperature against salinity", waterSection(summaries, names)],
     [

@@ -10,16 +10,19 @@ authority and licensed practice decide.`;
 
 type Make = (context: Context) => Command;
 
+const making = () => import("./commands/making.ts");
+const judging = () => import("./commands/judging.ts");
+
 /** The commands in the order of the work. Each is loaded when it is called, for most of a short run is loading. */
 const COMMANDS: ReadonlyMap<string, () => Promise<Make>> = new Map([
-  ["look", async () => (await import("./commands/look.ts")).lookCommand],
-  ["sheet", async () => (await import("./commands/sheet.ts")).sheetCommand],
-  ["convert", async () => (await import("./commands/convert.ts")).convertCommand],
-  ["judge", async () => (await import("./commands/judge.ts")).judgeCommand],
-  ["check", async () => (await import("./commands/check.ts")).checkCommand],
-  ["pack", async () => (await import("./commands/pack.ts")).packCommand],
-  ["explain", async () => (await import("./commands/explain.ts")).explainCommand],
-  ["vocabulary", async () => (await import("./commands/vocabulary.ts")).vocabularyCommand],
+  ["look", async () => (await making()).lookCommand],
+  ["sheet", async () => (await making()).sheetCommand],
+  ["convert", async () => (await making()).convertCommand],
+  ["judge", async () => (await making()).judgeCommand],
+  ["check", async () => (await judging()).checkCommand],
+  ["pack", async () => (await making()).packCommand],
+  ["explain", async () => (await judging()).explainCommand],
+  ["vocabulary", async () => (await judging()).vocabularyCommand],
 ]);
 
 /**

@@ -33,6 +33,8 @@ export type DataArray =
 export interface Source {
   readonly size: number;
   read(offset: number, length: number): Uint8Array | Promise<Uint8Array>;
+  /** Reads as many bytes as `out` has room for, where that saves a copy. */
+  readInto?(offset: number, out: Uint8Array): void | Promise<void>;
 }
 
 export interface Dimension {

@@ -23,11 +23,30 @@ export async function readExactly(
       remedy: "Check whether the file was changed or cut while it was open.",
     });
   } catch (thrown) {
-    return fail({
-      code: "netcdf/source",
-      message: `reading ${length} bytes from byte ${offset} failed: ${thrown instanceof Error ? thrown.message : String(thrown)}`,
-      where: { byte: offset },
-      remedy: "Check that the file is still there and can be read.",
-    });
+    return failed(offset, length, thrown);
   }
 }
+
+/** Fills `out` with the bytes of a source, without a copy in between where the source can. */
+export async function fillExactly(source: Source, offset: number, out: Uint8Array): Promise<Result<void>> {
+  if (source.readInto === undefined) {
+    const bytes = await readExactly(source, offset, out.length);
+    if (!bytes.ok) return bytes;
+    out.set(bytes.value);
+    return succeed(undefined);
+  }
+  try {
+    await source.readInto(offset, out);
+    return succeed(undefined);
+  } catch (thrown) {
+    return failed(offset, out.length, thrown);
+  }
+}
+
+const failed = (offset: number, length: number, thrown: unknown) =>
+  fail({
+    code: "netcdf/source",
+    message: `reading ${length} bytes from byte ${offset} failed: ${thrown instanceof Error ? thrown.message : String(thrown)}`,
+    where: { byte: offset },
+    remedy: "Check that the file is still there and can be read.",
+  });

@@ -16,13 +16,7 @@ import {
 import { openFileSource } from "./file-source.ts";
 import { findFiles } from "./input-files.ts";
 import { readJson } from "./json-file.ts";
-import {
-  checkPackageArchive,
-  checkPackageFolder,
-  isArchiveName,
-  isWithin,
-  packageFolders,
-} from "./package-input.ts";
+import { isArchiveName, isWithin, packageFolders } from "./package-names.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 import { chooseRules } from "./rule-files.ts";
 import type { RunOptions } from "./understand-files.ts";
@@ -52,6 +46,9 @@ export interface CheckOutcome {
   /** Rules of documents that do not ship. */
   readonly rules: readonly Rule[];
 }
+
+/** Loaded when there is one: archives need more of Node than anything else here. */
+const packages = () => import("./package-input.ts");
 
 const NETCDF = new Set([".nc", ".nc4", ".cdf"]);
 
@@ -86,8 +83,9 @@ export async function check(paths: readonly string[], options: CheckOptions): Pr
   const skipped: string[] = [];
   /** The verdicts on what a path stands for; null if it is of no kind that is checked. */
   const verdictsOn = async (path: string): Promise<readonly CheckedFile[] | null> => {
-    if (folders.includes(path)) return checkPackageFolder(path, judging);
-    if (isArchiveName(path)) return checkPackageArchive(path, paths.includes(path), judging);
+    if (folders.includes(path)) return (await packages()).checkPackageFolder(path, judging);
+    if (isArchiveName(path))
+      return (await packages()).checkPackageArchive(path, paths.includes(path), judging);
     const kind = extname(path).toLowerCase();
     const described = kind === ".csv" && (await exists(metadataOf(path)));
     if (!paths.includes(path) && !NETCDF.has(kind) && !described) return null;

@@ -30,19 +30,24 @@ export function firstBytes(path: string, length: number): Uint8Array {
 export async function openFileSource(path: string): Promise<FileSource> {
   const handle: FileHandle = await open(path, "r");
   const { size } = await handle.stat();
+  const readInto = async (offset: number, out: Uint8Array): Promise<void> => {
+    let done = 0;
+    while (done < out.length) {
+      const { bytesRead } = await handle.read(out, done, out.length - done, offset + done);
+      if (bytesRead === 0)
+        throw new RangeError(`${path} ends at byte ${offset + done}, ${out.length - done} more expected`);
+      done += bytesRead;
+    }
+  };
   return {
     size,
     async read(offset, length) {
-      const bytes = new Uint8Array(length);
-      let done = 0;
-      while (done < length) {
-        const { bytesRead } = await handle.read(bytes, done, length - done, offset + done);
-        if (bytesRead === 0)
-          throw new RangeError(`${path} ends at byte ${offset + done}, ${length - done} more expected`);
-        done += bytesRead;
-      }
+      // not cleared: every byte is read, or the reading fails
+      const bytes = Buffer.allocUnsafeSlow(length);
+      await readInto(offset, bytes);
       return bytes;
     },
+    readInto,
     close: () => handle.close(),
   };
 }

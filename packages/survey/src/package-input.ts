@@ -1,5 +1,5 @@
 import { readdir, stat } from "node:fs/promises";
-import { dirname, extname, join } from "node:path";
+import { join } from "node:path";
 import { succeed } from "@wherry/core";
 import { type ContainedFile, type Container, eachPiece, holdsBag, openArchive, sift } from "@wherry/formats";
 import { type CheckedFile, checkedFile, checkPackage, type FileContext, findingOf } from "@wherry/validator";
@@ -7,20 +7,6 @@ import { type FileSource, openFileSource } from "./file-source.ts";
 
 /** What every file of a run is judged by. */
 type Judging = Omit<FileContext, "path" | "metadata">;
-
-const ARCHIVES = new Set([".zip", ".tar"]);
-
-/** By its name. */
-export const isArchiveName = (path: string): boolean => ARCHIVES.has(extname(path).toLowerCase());
-
-/** The folders of deposit packages among found files: those with a bagit.txt, but none within another one. */
-export function packageFolders(files: readonly string[]): string[] {
-  const folders = files.filter((path) => /(?:^|[\\/])bagit\.txt$/.test(path)).map(dirname);
-  return folders.filter((folder) => !folders.some((other) => other !== folder && isWithin(folder, other)));
-}
-
-export const isWithin = (path: string, folder: string): boolean =>
-  folder === "." || path.startsWith(`${folder}/`) || path.startsWith(`${folder}\\`);
 
 /** A folder as a container, hidden files included; links are refused. */
 export async function openFolder(folder: string): Promise<Container> {

@@ -80,6 +80,12 @@ function inBaltic(lon: number, lat: number): boolean {
   return west <= turned && turned <= eastern;
 }
 
+function highest(p: Float64Array): number {
+  let most = 0;
+  for (let i = 0; i < p.length; i++) if (p[i]! > most && p[i]! < Number.POSITIVE_INFINITY) most = p[i]!;
+  return most;
+}
+
 /** Column twin of {@link absoluteSalinity} at one place: fills `out`. */
 export function absoluteSalinityColumn(
   SP: Float64Array,
@@ -93,7 +99,7 @@ export function absoluteSalinityColumn(
     for (let i = 0; i < out.length; i++) out[i] = absoluteSalinity(SP[i]!, p[i]!, lon, lat);
     return;
   }
-  fillAnomalyProfile(lon, lat, place);
+  fillAnomalyProfile(lon, lat, highest(p), place);
   for (let i = 0; i < out.length; i++) out[i] = SALINITY_UNIT * SP[i]! * (1 + ratioInProfile(place, p[i]!));
 }
 
@@ -110,6 +116,6 @@ export function salinityFromAbsoluteColumn(
     for (let i = 0; i < out.length; i++) out[i] = salinityFromAbsolute(SA[i]!, p[i]!, lon, lat);
     return;
   }
-  fillAnomalyProfile(lon, lat, place);
+  fillAnomalyProfile(lon, lat, highest(p), place);
   for (let i = 0; i < out.length; i++) out[i] = SA[i]! / SALINITY_UNIT / (1 + ratioInProfile(place, p[i]!));
 }

@@ -55,12 +55,13 @@ export const newAnomalyProfile = (): AnomalyProfile => ({
 
 const scratch = new Float64Array(LEVELS.length);
 
-/** Makes `profile` that of a place; parameters as {@link anomalyRatio}. */
-export function fillAnomalyProfile(lon: number, lat: number, profile: AnomalyProfile): void {
+/** Makes `profile` that of a place, down to the pressure `p` or further; parameters as {@link anomalyRatio}. */
+export function fillAnomalyProfile(lon: number, lat: number, p: number, profile: AnomalyProfile): void {
   profile.deepest = deepestLevel(lon, lat);
+  if (profile.deepest <= 0) return;
   // the lowest level that counts may have one below it in the interpolation
-  if (profile.deepest > 0)
-    fillLevels(lon, lat, 0, Math.min(profile.deepest, LEVELS.length - 1), profile.ratios);
+  const lowest = Math.min(profile.deepest, levelAbove(Math.min(p, levels[profile.deepest - 1]!)) + 1);
+  fillLevels(lon, lat, 0, Math.min(lowest, LEVELS.length - 1), profile.ratios);
 }
 
 /** {@link anomalyRatio} at the place of a filled profile, to the last bit. */

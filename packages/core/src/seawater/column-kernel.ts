@@ -49,15 +49,13 @@ export function columnKernel(base64: string, exception?: Exception): ColumnKerne
     const [a, b, c, result] = columns as [Float64Array, Float64Array, Float64Array, Float64Array];
     for (let start = 0; start < out.length; start += PIECE) {
       const rows = Math.min(PIECE, out.length - start);
-      for (let i = 0; i < rows; i++) {
-        a[i] = first[start + i]!;
-        b[i] = second[start + i]!;
-        c[i] = third[start + i]!;
-      }
+      a.set(first.subarray(start, start + rows));
+      b.set(second.subarray(start, start + rows));
+      c.set(third.subarray(start, start + rows));
       // two numbers at a time: after an odd last row one result too many is made and not read
       run(0, PIECE * BYTES, 2 * PIECE * BYTES, 3 * PIECE * BYTES, (3 * PIECE + rows) * BYTES);
       if (exception !== undefined) mend(a, b, c, result, rows, exception);
-      for (let i = 0; i < rows; i++) out[start + i] = result[i]!;
+      out.set(result.subarray(0, rows), start);
     }
     return true;
   };

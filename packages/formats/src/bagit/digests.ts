@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import { type Problem, type Result, succeed } from "@wherry/core";
 import type { ContainedFile } from "../package/container.ts";
 import type { Bag } from "./open-bag.ts";
@@ -13,6 +12,8 @@ export async function digestsOf(
   file: ContainedFile,
   algorithms: readonly string[],
 ): Promise<Result<ReadonlyMap<string, string>>> {
+  // loaded when needed: most files that are checked are no packages
+  const { createHash } = await import("node:crypto");
   const hashes = algorithms.map((name) => [name, createHash(name)] as const);
   const read = await file.each((bytes) => {
     for (const [, hash] of hashes) hash.update(bytes);

@@ -20,14 +20,25 @@ export function swapToBigEndian(out: Exclude<DataArray, string[]>): void {
       const last = new Uint16Array(out.buffer, out.byteOffset + out.byteLength - 2, 1);
       last[0] = (last[0]! << 8) | (last[0]! >>> 8);
     }
-  } else if (width === 4) {
-    for (let i = 0; i < words.length; i++) words[i] = swapWord(words[i]!);
-  } else {
-    for (let i = 0; i < words.length; i += 2) {
-      const w = words[i]!;
-      words[i] = swapWord(words[i + 1]!);
-      words[i + 1] = swapWord(w);
-    }
+    return;
+  }
+  // piece by piece: a function that is called often is compiled sooner than one that runs long
+  const swap = width === 4 ? swapSingles : swapPairs;
+  for (let from = 0; from < words.length; from += PIECE)
+    swap(words, from, Math.min(from + PIECE, words.length));
+}
+
+const PIECE = 4096;
+
+function swapSingles(words: Uint32Array, from: number, to: number): void {
+  for (let i = from; i < to; i++) words[i] = swapWord(words[i]!);
+}
+
+function swapPairs(words: Uint32Array, from: number, to: number): void {
+  for (let i = from; i < to; i += 2) {
+    const w = words[i]!;
+    words[i] = swapWord(words[i + 1]!);
+    words[i + 1] = swapWord(w);
   }
 }
 

@@ -1,7 +1,7 @@
 import type { DataArray, Slab, Source } from "../dataset.ts";
 import { fail, type Result, succeed } from "../problem.ts";
 import { runLength, runStarts, sizeOf } from "../slab.ts";
-import { readExactly } from "../source.ts";
+import { fillExactly, readExactly } from "../source.ts";
 import { bytesPerValue, newArray } from "../types.ts";
 import { bytesOf, swapToBigEndian } from "./byte-order.ts";
 import { copyRuns, type Series } from "./copy-runs.ts";
@@ -158,11 +158,16 @@ async function fillFromSeries(
     const end = first + (runs - 1) * step + length;
     // a run longer than the window, which is then alone, is read in pieces
     for (let from = first; from < end; from += window) {
-      const bytes = await readExactly(source, from, Math.min(window, end - from));
-      if (!bytes.ok) return bytes;
+      const size = Math.min(window, end - from);
       const at = done * length + from - first;
-      if (runs === 1) out.set(bytes.value, at);
-      else copyRuns(bytes.value, { start: 0, step }, out, { start: at, step: length }, length, runs);
+      if (runs === 1) {
+        const filled = await fillExactly(source, from, out.subarray(at, at + size));
+        if (!filled.ok) return filled;
+        continue;
+      }
+      const bytes = await readExactly(source, from, size);
+      if (!bytes.ok) return bytes;
+      copyRuns(bytes.value, { start: 0, step }, out, { start: at, step: length }, length, runs);
     }
   }
   return succeed(undefined);

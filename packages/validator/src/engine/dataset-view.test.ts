@@ -78,7 +78,8 @@ test("values come feature by feature", async () => {
     viewOf(`dimensions: p = 2 ; o = 4 ; variables: int which(o) ; which:instance_dimension = "p" ;
     float t(o) ; data: which = 0, 1, 0, 1 ;`);
   const padded = viewOf("dimensions: p = 2 ; o = 2 ; variables: float t(p, o) ;");
-  const runs = (view: DatasetView) => featureRuns(view, view.variables.get("t")!);
+  const runs = async (view: DatasetView) =>
+    (await featureRuns(view, view.variables.get("t")!)).map((run) => [...run]);
   expect(await runs(counted)).toEqual([[0], [], [1, 2, 3]]);
   expect(await runs(indexed)).toEqual([
     [0, 2],

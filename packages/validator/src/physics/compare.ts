@@ -1,8 +1,25 @@
+/** Fills `out`, of length `to - from`, with the values of rows `from` to `to` (exclusive). */
+export type Fill = (from: number, to: number, out: Float64Array) => void;
+
 /** A way to compute a quantity, carried out when it is needed. */
 export interface Candidate {
   /** The equation, as a person names it. */
   readonly name: string;
-  readonly column: () => Float64Array | Promise<Float64Array>;
+  readonly fill: Fill;
+  /** The same sooner, to within `error`: enough to see that all values agree. */
+  readonly quick?: { readonly error: number; readonly fill: Fill };
+}
+
+/** A candidate whose column is computed whole, once. */
+export function ofColumn(name: string, column: () => Float64Array): Candidate {
+  let made: Float64Array | undefined;
+  return {
+    name,
+    fill(from, to, out) {
+      made ??= column();
+      out.set(made.subarray(from, to));
+    },
+  };
 }
 
 export interface Disagreement {
@@ -57,19 +74,41 @@ function disagreement(
   };
 }
 
+/** Rows computed at once: what is filled and read again at once stays in the processor's cache. */
+export const PIECE = 4096;
+
+/** Whether all values agree, and would do so though a quick value be wrong by as much as it may be. */
+function agrees(stored: Float64Array, { fill, quick }: Candidate, { fixed, perRow }: Tolerance): boolean {
+  const limit = fixed - (quick?.error ?? 0);
+  if (limit <= 0) return false;
+  const scratch = new Float64Array(Math.min(PIECE, stored.length));
+  for (let from = 0; from < stored.length; from += PIECE) {
+    const to = Math.min(from + PIECE, stored.length);
+    const computed = scratch.subarray(0, to - from);
+    (quick?.fill ?? fill)(from, to, computed);
+    for (let i = from; i < to; i += 1)
+      if (Math.abs(stored[i]! - computed[i - from]!) > limit + (perRow === null ? 0 : perRow[i]!))
+        return false;
+  }
+  return true;
+}
+
 /**
  * Compares a stored column with every way in which it may have been computed.
  *
  * @returns  null if one of them gives it, or if there is nothing to compare; else where the nearest of them differs
  */
-export async function nearestDisagreement(
+export function nearestDisagreement(
   stored: Float64Array,
   candidates: readonly Candidate[],
   tolerance: Tolerance,
-): Promise<Disagreement | null> {
+): Disagreement | null {
+  if (candidates.some((candidate) => agrees(stored, candidate, tolerance))) return null;
   let nearest: Disagreement | null = null;
-  for (const { name, column } of candidates) {
-    const found = disagreement(name, stored, await column(), tolerance);
+  for (const { name, fill } of candidates) {
+    const computed = new Float64Array(stored.length);
+    fill(0, stored.length, computed);
+    const found = disagreement(name, stored, computed, tolerance);
     if (found.rows.length === 0) return null;
     if (nearest === null || found.rows.length < nearest.rows.length) nearest = found;
   }

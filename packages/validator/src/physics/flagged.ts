@@ -36,17 +36,28 @@ export function doubtedBy(flag: VariableView): (code: number) => boolean {
   return (code) => doubted.has(code);
 }
 
-/** Sets to NaN what a flag on the same dimensions doubts. */
-export async function dropDoubted(
+/** The values with NaN where a flag on the same dimensions doubts them; the same array where none does. */
+export async function withoutDoubted(
   dataset: DatasetView,
   variable: VariableView,
   values: Float64Array,
-): Promise<void> {
+): Promise<Float64Array> {
+  let kept = values;
   for (const flag of flagVariablesOf(dataset, variable)) {
     if (flag.allDimensions.join() !== variable.allDimensions.join()) continue;
     const codes = await flagNumbers(dataset, flag);
     if (codes === null) continue;
-    const doubted = doubtedBy(flag);
-    for (let i = 0; i < values.length; i += 1) if (doubted(codes[i]!)) values[i] = Number.NaN;
+    kept = dropWhere(kept, codes, doubtedBy(flag));
   }
+  return kept;
+}
+
+function dropWhere(
+  values: Float64Array,
+  codes: Float64Array,
+  doubted: (code: number) => boolean,
+): Float64Array {
+  const out = values.slice();
+  for (let i = 0; i < out.length; i += 1) if (doubted(codes[i]!)) out[i] = Number.NaN;
+  return out;
 }

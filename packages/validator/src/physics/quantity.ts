@@ -1,8 +1,8 @@
-import { convertUnitsColumn } from "@wherry/core";
+import { convertUnitsColumn, type Unit } from "@wherry/core";
 import type { DatasetView } from "../engine/dataset-view.ts";
 import { unitOf } from "../engine/unit-kinds.ts";
 import type { VariableView } from "../engine/variable-view.ts";
-import { dropDoubted } from "./flagged.ts";
+import { withoutDoubted } from "./flagged.ts";
 
 /** What is known of a quantity: its names in the standard name table, the unit of the equations. */
 export const KINDS = {
@@ -72,15 +72,25 @@ const isPracticalSalinity = (variable: VariableView): boolean =>
   variable.standardName === "sea_water_practical_salinity" ||
   !/g\s*\/?\s*kg|kg/.test(variable.text("units") ?? "");
 
+/** Standard atmosphere, dbar. */
+const ATMOSPHERE = 10.1325;
+
+function converted(values: Float64Array, from: Unit, to: string, less: number): Float64Array {
+  const out = new Float64Array(values.length);
+  convertUnitsColumn(values, from, to, out);
+  if (less !== 0) for (let i = 0; i < out.length; i += 1) out[i] = out[i]! - less;
+  return out;
+}
+
 async function read(dataset: DatasetView, kind: Kind, variable: VariableView): Promise<Quantity | null> {
   const stored = await dataset.data.numbers(variable.name);
   if (stored === null) return null;
   const scale = variable.numbers("scale_factor")?.[0];
   const offset = variable.numbers("add_offset")?.[0] ?? 0;
-  const values =
-    scale === undefined && offset === 0 ? stored.slice() : stored.map((v) => v * (scale ?? 1) + offset);
-  const step = scale ?? storedStep(values, variable.type === "float");
-  await dropDoubted(dataset, variable, values);
+  const unpacked =
+    scale === undefined && offset === 0 ? stored : stored.map((v) => v * (scale ?? 1) + offset);
+  const step = scale ?? storedStep(unpacked, variable.type === "float");
+  const values = await withoutDoubted(dataset, variable, unpacked);
   if (kind === "latitude" || kind === "longitude") return { kind, variable, values, halfStep: step / 2 };
   if (kind === "salinity")
     return isPracticalSalinity(variable) ? { kind, variable, values, halfStep: step / 2 } : null;
@@ -91,10 +101,10 @@ async function read(dataset: DatasetView, kind: Kind, variable: VariableView): P
   const ends = new Float64Array(2);
   convertUnitsColumn(Float64Array.of(0, step), unit, house, ends);
   if (Number.isNaN(ends[1]!)) return null;
-  convertUnitsColumn(values, unit, house, values);
-  if (variable.standardName === "sea_water_pressure")
-    for (let i = 0; i < values.length; i += 1) values[i] = values[i]! - 10.1325;
-  return { kind, variable, values, halfStep: Math.abs(ends[1]! - ends[0]!) / 2 };
+  const halfStep = Math.abs(ends[1]! - ends[0]!) / 2;
+  const above = variable.standardName === "sea_water_pressure" ? ATMOSPHERE : 0;
+  const same = ends[0] === 0 && ends[1] === step && above === 0;
+  return { kind, variable, values: same ? values : converted(values, unit, house, above), halfStep };
 }
 
 const kept = new WeakMap<DatasetView, Map<string, Promise<Quantity | null>>>();

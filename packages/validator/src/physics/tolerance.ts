@@ -14,6 +14,10 @@ const SLOPES: Partial<Record<Kind, Partial<Record<Kind, number>>>> = {
   depth: { pressure: 1.03 },
 };
 
+/** How far a computed quantity may be off where an input is off by this much. */
+export const errorFrom = (target: Kind, input: Kind, error: number): number =>
+  error * (SLOPES[target]?.[input] ?? Number.POSITIVE_INFINITY);
+
 /** What storage alone may make of a computed value: half a step of its own and of each input. */
 export function storageTolerance(target: Quantity, inputs: readonly Quantity[]): number {
   const slopes = SLOPES[target.kind] ?? {};

@@ -23,8 +23,13 @@ export async function validSpan(dataset: DatasetView, variable: VariableView): P
     min: Number.NEGATIVE_INFINITY,
     max: Number.POSITIVE_INFINITY,
   };
+  return spanWithin(values, least, most);
+}
+
+function spanWithin(values: Float64Array, least: number, most: number): [number, number] {
   let [min, max] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const value of values) {
+  for (let i = 0; i < values.length; i += 1) {
+    const value = values[i]!;
     if (!Number.isFinite(value) || value < least || value > most) continue;
     if (value < min) min = value;
     if (value > max) max = value;

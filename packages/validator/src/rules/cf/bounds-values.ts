@@ -59,7 +59,7 @@ export const boundsValues = defineRule({
       const order: number[] = [];
       const outside: number[] = [];
       for (const run of await featureRuns(dataset, variable)) {
-        const way = sense(run.map((index) => values[index]!));
+        const way = sense(Array.from(run, (index) => values[index]!));
         for (const index of run) {
           const [value, a, b] = [values[index]!, edges[2 * index]!, edges[2 * index + 1]!];
           const slack = 1e-6 * Math.max(Math.abs(a), Math.abs(b));

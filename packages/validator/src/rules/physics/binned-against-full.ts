@@ -24,14 +24,14 @@ const TWO = binned("10.2, 9.6")
 const full = `${product("data:", "10.1, 10.3, 9.8, 9.4")} id = "a1" ; depth = 0.8, 1.2, 1.8, 2.2 ;`;
 
 /** Rows of each cast along a variable, by each way in which the casts are told apart: the identity first. */
-async function waysToTell(dataset: DatasetView, along: VariableView): Promise<Map<string, number[]>[]> {
+async function waysToTell(dataset: DatasetView, along: VariableView): Promise<Map<string, Int32Array>[]> {
   const runs = await featureRuns(dataset, along);
   const isIdentity = (variable: VariableView) => variable.text("cf_role") === "profile_id";
   const ways = [
     ...dataset.all.filter(isIdentity),
     ...dataset.all.filter((variable) => variable.isText && !isIdentity(variable)),
   ];
-  const told: Map<string, number[]>[] = [];
+  const told: Map<string, Int32Array>[] = [];
   for (const { name, isText } of ways) {
     const texts = isText ? await dataset.data.texts(name) : await dataset.data.numbers(name);
     const names = Array.from<string | number>(texts ?? []);

@@ -1,5 +1,6 @@
 import { densityColumn, densityEos80Column } from "@wherry/core";
-import { atlasWater, claimsOf, teos, waterOn } from "../../physics/water.ts";
+import type { Candidate } from "../../physics/compare.ts";
+import { claimsOf, teosCandidate, waterOn } from "../../physics/water.ts";
 import { recomputedRule } from "./recomputed.ts";
 
 /** EOS-80: S = 35, 25 deg C (IPTS-68), 10 000 dbar give 1062.53817 (UNESCO 44, check value). */
@@ -27,37 +28,22 @@ export const density = recomputedRule({
     const claims = claimsOf(target.variable);
     const [old, present] = [isOld.test(claims), isNew.test(claims)];
     const named = old !== present;
-    const { SP, t, p } = water;
-    const column = (SA: Float64Array, CT: Float64Array) => {
-      const out = new Float64Array(SP.length);
-      densityColumn(SA, CT, p, out);
-      return out;
-    };
-    const atlas = {
-      name: "TEOS-10",
-      column: () => {
-        const { SA, CT } = atlasWater(water) ?? teos(water, null);
-        return column(SA, CT);
-      },
-    };
-    const reference = {
-      name: "TEOS-10 with Reference Salinity",
-      column: () => {
-        const { SA, CT } = teos(water, null);
-        return column(SA, CT);
-      },
-    };
-    const eos80 = {
+    const { SP, t, p, positions } = water;
+    const atlas = teosCandidate("TEOS-10", water, "density", densityColumn);
+    const reference = teosCandidate(
+      "TEOS-10 with Reference Salinity",
+      { ...water, positions: null },
+      "density",
+      densityColumn,
+    );
+    const eos80: Candidate = {
       name: "EOS-80",
-      column: () => {
-        const out = new Float64Array(SP.length);
-        densityEos80Column(SP, t, p, out);
-        return out;
-      },
+      fill: (from, to, out) =>
+        densityEos80Column(SP.subarray(from, to), t.subarray(from, to), p.subarray(from, to), out),
     };
     return {
       candidates: [
-        ...(named && old ? [] : water.lon === null ? [reference] : [atlas, reference]),
+        ...(named && old ? [] : positions === null ? [reference] : [atlas, reference]),
         ...(named && present ? [] : [eos80]),
       ],
       inputs: water.inputs,

@@ -3,7 +3,7 @@ import { featureRuns } from "../../engine/feature-runs.ts";
 import { defineRule } from "../../engine/rule.ts";
 import { onto } from "../../physics/onto.ts";
 import { only } from "../../physics/quantity.ts";
-import { claimsOf, positionOf } from "../../physics/water.ts";
+import { claimsOf, latitudeOn } from "../../physics/water.ts";
 import { houseClause, PHYSICS, rounded } from "./house.ts";
 
 /** A depth that says it was integrated from the density measured. */
@@ -53,7 +53,7 @@ export const depthByDensity = defineRule({
     if (variable.has("bounds") || /mean/.test(pressure.variable.text("cell_methods") ?? "")) return;
     const p = await onto(dataset, pressure, variable);
     const rho = await onto(dataset, density, variable);
-    const { lat } = await positionOf(dataset, variable);
+    const lat = await latitudeOn(dataset, variable);
     if (p === null || rho === null || lat === null) return;
     const places: number[] = [];
     let worst = { by: 0, stored: 0, computed: 0 };

@@ -3,7 +3,7 @@ import type { DatasetView } from "../../engine/dataset-view.ts";
 import { defineRule } from "../../engine/rule.ts";
 import { onto } from "../../physics/onto.ts";
 import { only, type Quantity, quantity, variablesOf } from "../../physics/quantity.ts";
-import { claimsOf, positionOf } from "../../physics/water.ts";
+import { claimsOf, latitudeOn } from "../../physics/water.ts";
 import { houseClause, PHYSICS, rounded } from "./house.ts";
 
 /** UNESCO 44: 10 000 dbar at 30 degrees north are 9712.653 m (check value). */
@@ -76,7 +76,7 @@ async function pairs(dataset: DatasetView): Promise<Pair[]> {
     const z = await onto(dataset, depth, wide);
     const p = await onto(dataset, pressure, wide);
     if (z === null || p === null) continue;
-    const { lat } = await positionOf(dataset, wide);
+    const lat = await latitudeOn(dataset, wide);
     const layered = variable.has("bounds") || /mean/.test(pressure.variable.text("cell_methods") ?? "");
     const exact = depth.halfStep + pressure.halfStep * MOST + 0.05;
     const fixed = layered ? around(z, exact) : z.map(() => exact);

@@ -58,6 +58,12 @@ const SLIPS: Readonly<Partial<Record<Kind, readonly Slip[]>>> = {
 const example = (name: string, units: string, data: string) =>
   `dimensions: n = 3 ; variables: float t(n) ; t:standard_name = "${name}" ; t:units = "${units}" ; data: t = ${data} ;`;
 
+function indicesBeyond(values: Float64Array, low: number, high: number): number[] {
+  const places: number[] = [];
+  for (let i = 0; i < values.length; i += 1) if (values[i]! < low || values[i]! > high) places.push(i);
+  return places;
+}
+
 export const range = defineRule({
   ...PHYSICS,
   id: "physics/range",
@@ -94,8 +100,7 @@ export const range = defineRule({
         const read = await quantity(dataset, kind, variable);
         if (read === null) continue;
         const { values } = read;
-        const places: number[] = [];
-        for (let i = 0; i < values.length; i += 1) if (values[i]! < low || values[i]! > high) places.push(i);
+        const places = indicesBeyond(values, low, high);
         const [first] = places;
         if (first === undefined) continue;
         const ordinary = ORDINARY[kind];

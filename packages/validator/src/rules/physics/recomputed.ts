@@ -1,7 +1,7 @@
 import type { DatasetView } from "../../engine/dataset-view.ts";
 import type { Citation } from "../../engine/finding.ts";
 import { defineRule, type FailingExample, type Report, type Rule } from "../../engine/rule.ts";
-import { type Candidate, nearestDisagreement, type Tolerance } from "../../physics/compare.ts";
+import { type Candidate, nearestDisagreement, ofColumn, type Tolerance } from "../../physics/compare.ts";
 import type { Kind, Quantity } from "../../physics/quantity.ts";
 import { quantity, variablesOf } from "../../physics/quantity.ts";
 import { layerTolerance, storageTolerance } from "../../physics/tolerance.ts";
@@ -43,33 +43,33 @@ const added = (a: Float64Array | null, b: Float64Array | undefined): Float64Arra
   a === null || b === undefined ? (a ?? b ?? null) : a.map((value, i) => value + b[i]!);
 
 /** The slip of a unit, of an input or of the column itself, with which nearly all values come out as stored. */
-async function slipOf(
+function slipOf(
   target: Quantity,
   { candidates, inputs, recompute }: Ways,
   tolerance: Tolerance,
-): Promise<{ variable: string; name: string } | null> {
-  const fits = async (values: Float64Array, ways: readonly Candidate[]): Promise<boolean> => {
-    const left = await nearestDisagreement(values, ways, tolerance);
+): { variable: string; name: string } | null {
+  const fits = (values: Float64Array, ways: readonly Candidate[]): boolean => {
+    const left = nearestDisagreement(values, ways, tolerance);
     return left === null || left.rows.length <= left.of * 0.05;
   };
   for (const { name, mend } of UNIT_SLIPS[target.kind] ?? [])
-    if (await fits(target.values.map(mend), candidates)) return { variable: target.variable.name, name };
+    if (fits(target.values.map(mend), candidates)) return { variable: target.variable.name, name };
   if (recompute === undefined) return null;
   for (const input of inputs) {
     const at = (name: string, change: (value: number) => number) => [
-      { name, column: () => recompute(input, change) },
+      ofColumn(name, () => recompute(input, change)),
     ];
     // a column computed as if at the surface fits every small pressure: that is no slip of its unit
     if (
       input.kind === "pressure" &&
-      (await fits(
+      fits(
         target.values,
         at("surface", () => 0),
-      ))
+      )
     )
       continue;
     for (const { name, mend } of UNIT_SLIPS[input.kind] ?? [])
-      if (await fits(target.values, at(name, mend))) return { variable: input.variable.name, name };
+      if (fits(target.values, at(name, mend))) return { variable: input.variable.name, name };
   }
   return null;
 }
@@ -86,9 +86,9 @@ async function judge(dataset: DatasetView, report: Report<Key>, rule: Recomputed
       fixed: margin + storageTolerance(target, inputs),
       perRow: added(await layerTolerance(dataset, target), perRow),
     };
-    const differs = await nearestDisagreement(target.values, candidates, tolerance);
+    const differs = nearestDisagreement(target.values, candidates, tolerance);
     if (differs === null) continue;
-    const slip = differs.systematic ? await slipOf(target, found, tolerance) : null;
+    const slip = differs.systematic ? slipOf(target, found, tolerance) : null;
     if (slip !== null) {
       report({ variable: slip.variable }, "unit", { fill: { unit: slip.name, derived: variable.name } });
       return;

@@ -16,6 +16,12 @@ const example = (salinity: string, more = "") => `dimensions: n = 3 ; variables:
 const LOW = 2.2;
 const LOW_MARGIN = 0.05;
 
+function lowMargins(values: Float64Array): { perRow?: Float64Array } {
+  return values.some((value) => value < LOW)
+    ? { perRow: values.map((value) => (value < LOW ? LOW_MARGIN : 0)) }
+    : {};
+}
+
 export const salinity = recomputedRule({
   id: "physics/salinity",
   kind: "salinity",
@@ -50,15 +56,14 @@ export const salinity = recomputedRule({
       },
       candidates: temperatureReadings(temperature, t).map((reading, index) => ({
         name: index === 0 ? "PSS-78" : "PSS-78 with temperatures on IPTS-68",
-        column: () => {
-          const out = new Float64Array(C.length);
-          practicalSalinityColumn(C, reading, p, out);
-          return out;
+        fill: (from, to, out) => {
+          const warm = reading();
+          practicalSalinityColumn(C.subarray(from, to), warm.subarray(from, to), p.subarray(from, to), out);
         },
       })),
       inputs: [conductivity, temperature, pressure],
       named: /PSS|practical|UNESCO/i.test(claimsOf(target.variable)),
-      perRow: target.values.map((value) => (value < LOW ? LOW_MARGIN : 0)),
+      ...lowMargins(target.values),
     };
   },
   passing: [

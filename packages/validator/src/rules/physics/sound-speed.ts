@@ -1,5 +1,6 @@
 import { soundSpeedChenMilleroColumn, soundSpeedColumn, soundSpeedDelGrossoColumn } from "@wherry/core";
-import { atlasWater, claimsOf, teos, waterOn } from "../../physics/water.ts";
+import type { Candidate } from "../../physics/compare.ts";
+import { claimsOf, teosCandidate, waterOn } from "../../physics/water.ts";
 import { recomputedRule } from "./recomputed.ts";
 
 /** Chen and Millero: S = 40, 40 deg C (IPTS-68), 10 000 dbar give 1731.995 m s-1 (UNESCO 44, check value). */
@@ -32,21 +33,15 @@ export const soundSpeed = recomputedRule({
     const water = await waterOn(dataset, target.variable);
     if (water === null) return null;
     const { SP, t, p } = water;
-    const filled = (fill: (out: Float64Array) => void) => () => {
-      const out = new Float64Array(SP.length);
-      fill(out);
-      return out;
-    };
+    type Column = typeof soundSpeedDelGrossoColumn;
+    const bySalinity = (name: string, column: Column): Candidate => ({
+      name,
+      fill: (from, to, out) => column(SP.subarray(from, to), t.subarray(from, to), p.subarray(from, to), out),
+    });
     const all = [
-      {
-        name: "TEOS-10",
-        column: filled((out) => {
-          const { SA, CT } = atlasWater(water) ?? teos(water, null);
-          soundSpeedColumn(SA, CT, p, out);
-        }),
-      },
-      { name: "Chen and Millero", column: filled((out) => soundSpeedChenMilleroColumn(SP, t, p, out)) },
-      { name: "Del Grosso", column: filled((out) => soundSpeedDelGrossoColumn(SP, t, p, out)) },
+      teosCandidate("TEOS-10", water, "soundSpeed", soundSpeedColumn),
+      bySalinity("Chen and Millero", soundSpeedChenMilleroColumn),
+      bySalinity("Del Grosso", soundSpeedDelGrossoColumn),
     ];
     const named = NAMES.filter(([, pattern]) => pattern.test(claims)).map(([name]): string => name);
     return {

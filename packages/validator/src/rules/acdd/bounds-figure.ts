@@ -16,11 +16,16 @@ const FORMS: Readonly<Record<string, RegExp>> = {
   POINT: new RegExp(`^POINT${HEAD}\\(\\s*${PAIR}\\s*\\)$`, "i"),
   LINESTRING: new RegExp(`^LINESTRING${HEAD}\\(\\s*${LIST}\\s*\\)$`, "i"),
   MULTIPOINT: new RegExp(`^MULTIPOINT${HEAD}\\(\\s*(?:${LIST}|${RINGS})\\s*\\)$`, "i"),
+  MULTILINESTRING: new RegExp(`^MULTILINESTRING${HEAD}\\(\\s*${RINGS}\\s*\\)$`, "i"),
+  MULTIPOLYGON: new RegExp(
+    `^MULTIPOLYGON${HEAD}\\(\\s*\\(\\s*${RINGS}\\s*\\)(?:\\s*,\\s*\\(\\s*${RINGS}\\s*\\))*\\s*\\)$`,
+    "i",
+  ),
   POLYGON: new RegExp(`^POLYGON${HEAD}\\(\\s*${RINGS}\\s*\\)$`, "i"),
 };
 
 /**
- * A point, line, points or polygon as text.
+ * A point, line, polygon or several of a kind as text.
  *
  * @returns null if it is none of them
  * @source  OGC Simple Feature Access, part 1, well-known text (06-103r4), not verified
@@ -35,9 +40,9 @@ export function readFigure(text: string): Figure | null {
       return [a ?? Number.NaN, b ?? Number.NaN];
     });
   const inside = trimmed.slice(trimmed.indexOf("("));
-  const rings = kind === "POLYGON" ? inside.split(/\)\s*,\s*\(/).map(pairs) : [pairs(inside)];
+  const rings = kind.endsWith("POLYGON") ? inside.split(/\)\s*,\s*\(/).map(pairs) : [pairs(inside)];
   const open =
-    kind === "POLYGON" &&
+    kind.endsWith("POLYGON") &&
     rings.some(
       (ring) => ring.length < 4 || ring[0]?.[0] !== ring.at(-1)?.[0] || ring[0]?.[1] !== ring.at(-1)?.[1],
     );

@@ -1,4 +1,4 @@
-import { formatIsoTime } from "@wherry/core";
+import { momentInWords } from "../../engine/moment-words.ts";
 import { defineRule } from "../../engine/rule.ts";
 import { acddTier } from "./attribute-rule.ts";
 import { castCdl } from "./limits-example.ts";
@@ -54,7 +54,7 @@ export const datesOrder = defineRule({
     const span = await timeSpan(dataset);
     if (created.from > dataset.now + HOUR) report(where, "future", { found: text });
     else if (span !== null && created.to < span.last)
-      report(where, "before", { found: text, expected: formatIsoTime(span.last), level: "warning" });
+      report(where, "before", { found: text, expected: momentInWords(span.last), level: "warning" });
     for (const attribute of ["date_modified", "date_issued", "date_metadata_modified"]) {
       const found = dataset.text(attribute);
       const moment = statedMoment(found);

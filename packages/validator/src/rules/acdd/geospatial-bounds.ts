@@ -1,8 +1,10 @@
+import type { DatasetView } from "../../engine/dataset-view.ts";
 import { defineRule } from "../../engine/rule.ts";
 import { spanOf } from "../../engine/span.ts";
 import { acddTier } from "./attribute-rule.ts";
 import { readFigure } from "./bounds-figure.ts";
-import { statedNumber } from "./coverage.ts";
+import { coordinatesOfKind, extentOf, statedNumber } from "./coverage.ts";
+import { castCdl } from "./limits-example.ts";
 
 const box =
   ":geospatial_lat_min = 50. ; :geospatial_lat_max = 51. ; :geospatial_lon_min = 3. ; :geospatial_lon_max = 4. ;";
@@ -14,6 +16,15 @@ const span = (points: readonly (readonly [number, number])[], which: 0 | 1): [nu
 
 const near = (a: readonly number[], b: readonly number[]): boolean =>
   a.every((value, index) => Math.abs(value - (b[index] ?? Number.NaN)) <= 1e-5);
+
+/** Limits of latitude and longitude of the data themselves, where the attributes do not state them. */
+async function limitsOfData(dataset: DatasetView): Promise<(number | null)[]> {
+  const latitude = await extentOf(dataset, coordinatesOfKind(dataset, "Y"));
+  const longitude = await extentOf(dataset, coordinatesOfKind(dataset, "X"));
+  const limits = [latitude, longitude].flatMap((extent) => [extent?.min ?? null, extent?.max ?? null]);
+  // longitudes that wrap have limits that only a person can choose
+  return (longitude?.max ?? 0) - (longitude?.min ?? 0) > 180 ? [null] : limits;
+}
 
 export const geospatialBounds = defineRule({
   id: "acdd/geospatial-bounds-figure",
@@ -27,9 +38,9 @@ export const geospatialBounds = defineRule({
   why: "Maps draw the figure, searches use the limits; the two must show one place.",
   remedy: "Write the figure as well-known text, latitude first for EPSG:4326, polygons closed.",
   messages: {
-    form: "geospatial_bounds is no point, line, points or polygon in well-known text: {found}",
+    form: "geospatial_bounds is no point, line or polygon in well-known text: {found}",
     open: "the polygon in geospatial_bounds does not end where it begins",
-    other: "geospatial_bounds reaches from {found}, the limits from {expected}",
+    other: "geospatial_bounds reaches from {found}, {limits} from {expected}",
     order: "geospatial_bounds has longitude before latitude, the other order than EPSG:4326",
   },
   passing: [
@@ -38,6 +49,11 @@ export const geospatialBounds = defineRule({
   ],
   failing: [
     { cdl: ':geospatial_bounds = "50 to 51 north" ;', where, message: "form" },
+    {
+      cdl: castCdl(':geospatial_bounds = "POINT (10 3)" ;'),
+      where,
+      message: "other",
+    },
     { cdl: ':geospatial_bounds = "POLYGON ((50 3, 50 4, 51 4, 51 3))" ;', where, message: "open" },
     {
       cdl: `${box} :geospatial_bounds = "POLYGON ((50 3, 50 5, 51 5, 51 3, 50 3))" ;`,
@@ -51,19 +67,21 @@ export const geospatialBounds = defineRule({
       level: "warning",
     },
   ],
-  check(dataset, report) {
+  async check(dataset, report) {
     const text = dataset.text("geospatial_bounds");
-    if (text === undefined || text.trim() === "") return;
+    // a collection may hold anything, also what the limits leave out
+    if (text === undefined || text.trim() === "" || /^\s*GEOMETRYCOLLECTION/i.test(text)) return;
     const figure = readFigure(text);
     if (figure === null) {
       if (dataset.holdsToAcdd) report(where, "form", { found: text });
       return;
     }
     if (figure.open) report(where, "open", { found: text });
-    const limits = ["lat_min", "lat_max", "lon_min", "lon_max"].map((end) =>
+    const stated = ["lat_min", "lat_max", "lon_min", "lon_max"].map((end) =>
       statedNumber(dataset, `geospatial_${end}`),
     );
-    const [latMin, latMax, lonMin, lonMax] = limits;
+    const ofData = stated.includes(null);
+    const [latMin, latMax, lonMin, lonMax] = ofData ? await limitsOfData(dataset) : stated;
     // a box across the meridian at which longitudes wrap has no simple envelope
     if (latMin == null || latMax == null || lonMin == null || lonMax == null || lonMin > lonMax) return;
     const [first, second] = [span(figure.points, 0), span(figure.points, 1)];
@@ -78,6 +96,7 @@ export const geospatialBounds = defineRule({
     report(where, "other", {
       found: words([first[0], second[0], first[1], second[1]]),
       expected: words(expected),
+      fill: { limits: ofData ? "the data" : "the limits" },
     });
   },
 });

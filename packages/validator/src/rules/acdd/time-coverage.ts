@@ -1,4 +1,5 @@
-import { formatIsoTime, parseIsoDuration } from "@wherry/core";
+import { parseIsoDuration } from "@wherry/core";
+import { momentInWords } from "../../engine/moment-words.ts";
 import { defineRule } from "../../engine/rule.ts";
 import { acddTier } from "./attribute-rule.ts";
 import { castCdl } from "./limits-example.ts";
@@ -61,7 +62,7 @@ export const timeCoverage = defineRule({
       if (early || start.from > span.first + TOLERANCE)
         report({ attribute: "time_coverage_start" }, "start", {
           found: startText ?? "",
-          expected: formatIsoTime(span.first),
+          expected: momentInWords(span.first),
         });
     }
     if (start !== null && end !== null && end.to < start.from - TOLERANCE) {
@@ -74,8 +75,8 @@ export const timeCoverage = defineRule({
         report({ attribute: "time_coverage_end" }, "end", {
           found: endText ?? "",
           expected: early
-            ? `not before ${formatIsoTime(span.last)}`
-            : `not after ${formatIsoTime(span.latest)}`,
+            ? `not before ${momentInWords(span.last)}`
+            : `not after ${momentInWords(span.latest)}`,
         });
     }
     const durationText = dataset.text("time_coverage_duration")?.trim();

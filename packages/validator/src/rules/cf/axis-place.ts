@@ -49,13 +49,15 @@ export const axisPlace = defineRule({
     if (nodes) return; // geometry nodes carry axis too; they are not examined here
     const sampling = dataset.layout.claimed !== undefined || dataset.layout.links.length > 0;
     const named = dataset.all.some((variable) => variable.has("coordinates"));
+    const taken = new Set<string>(dataset.coordinates.flatMap(({ axis }) => axis ?? []));
     const isPosition = (variable: VariableView) =>
       axisOf((attribute) => (attribute === "axis" ? undefined : variable.text(attribute))) !== null;
     for (const variable of dataset.all) {
       if (!variable.has("axis")) continue;
       const where = { variable: variable.name, attribute: "axis" };
-      // a position that no data variable names is the business of the rule on coordinates
-      const unnamed = isPosition(variable) && (sampling || !named);
+      // a position that no data variable names is the business of the rule on coordinates, if they lack one of its kind
+      const unnamed =
+        isPosition(variable) && (sampling || !named) && !taken.has(variable.kindOfCoordinate ?? "");
       if (NEVER.includes(variable.role) && !unnamed) report(where, "data");
       else if (variable.role === "auxiliary" && variable.dimensions.length > 0 && !sampling)
         report(where, "auxiliary");

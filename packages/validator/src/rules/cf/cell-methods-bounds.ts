@@ -1,5 +1,6 @@
 import { parseCellMethods } from "../../engine/cell-methods.ts";
 import { cfClause, defineRule } from "../../engine/rule.ts";
+import { castsCdl } from "./sampling-example.ts";
 
 const means = (bounds: string, methods = "z: mean") => `dimensions: z = 2 ; nv = 2 ; variables:
   float z(z) ; z:units = "m" ; z:positive = "down" ; ${bounds} float t(z) ; t:cell_methods = "${methods}" ;`;
@@ -21,7 +22,16 @@ export const cellMethodsBounds = defineRule({
     means("", "z: point"),
     'dimensions: p = 2 ; z = 2 ; variables: float d(p, z) ; float t(p, z) ; t:coordinates = "d" ; t:cell_methods = "d: mean" ;',
   ],
-  failing: [{ cdl: means(""), where: { variable: "z" }, message: "none" }],
+  failing: [
+    { cdl: means(""), where: { variable: "z" }, message: "none" },
+    {
+      cdl: castsCdl({
+        data: 'float temp(obs) ; temp:coordinates = "time lat lon depth" ; temp:cell_methods = "depth: mean" ;',
+      }),
+      where: { variable: "depth" },
+      message: "none",
+    },
+  ],
   check(dataset, report) {
     const told = new Set<string>();
     for (const variable of dataset.all) {
@@ -33,9 +43,12 @@ export const cellMethodsBounds = defineRule({
           const own = dataset.coordinatesOf(variable);
           const coordinate =
             own.find((each) => each.name === name) ?? own.find((each) => each.standardName === name);
-          // the text speaks of coordinate variables and scalar ones; two-dimensional ones have no edges of two values
           if (coordinate === undefined || coordinate.isText || told.has(coordinate.name)) continue;
-          if (!coordinate.isCoordinate && coordinate.dimensions.length > 0) continue;
+          // the text speaks of coordinate variables and scalar ones, our reading adds depths along ragged samples;
+          // two-dimensional ones have no edges of two values
+          const isLayered =
+            coordinate.axis === "Z" && dataset.link(coordinate.dimensions.at(-1) ?? "") !== undefined;
+          if (!coordinate.isCoordinate && coordinate.dimensions.length > 0 && !isLayered) continue;
           if (coordinate.has("bounds") || coordinate.has("climatology")) continue;
           told.add(coordinate.name);
           report({ variable: coordinate.name }, "none", { fill: { data: variable.name, method } });

@@ -1,4 +1,5 @@
 import { featureRuns } from "../../engine/feature-runs.ts";
+import { momentInWords } from "../../engine/moment-words.ts";
 import { defineRule } from "../../engine/rule.ts";
 import { epochSeconds, timeVariables } from "../cf/time-variable.ts";
 import { houseClause, PHYSICS } from "./house.ts";
@@ -16,8 +17,6 @@ const example = (
   variables: double t(n) ; t:standard_name = "time" ; t:units = "${units}" ; t:calendar = "standard" ;
   double v(n) ; v:coordinates = "t" ; v:standard_name = "sea_water_temperature" ; v:units = "degree_C" ;
   data: t = ${data} ; v = 1, 2, 3 ;`;
-
-const iso = (seconds: number): string => new Date(seconds * 1000).toISOString().slice(0, 19);
 
 export const times = defineRule({
   ...PHYSICS,
@@ -62,9 +61,10 @@ export const times = defineRule({
         if (second < OLDEST) old.push(i);
       });
       const where = { variable: variable.name };
-      if (future.length > 0) report(where, "future", { found: iso(seconds[future[0]!]!), places: future });
+      if (future.length > 0)
+        report(where, "future", { found: momentInWords(seconds[future[0]!]!), places: future });
       if (old.length > 0)
-        report(where, "old", { found: iso(seconds[old[0]!]!), places: old, level: "warning" });
+        report(where, "old", { found: momentInWords(seconds[old[0]!]!), places: old, level: "warning" });
       // series have a rule of CF; where casts have one time each, they may stand in any order
       if (!/profile$/.test(dataset.layout.featureType) || !dataset.isSampled(variable)) continue;
       const back: number[] = [];

@@ -36,13 +36,18 @@ const forward: readonly (readonly [FlagScheme, readonly (readonly [string, numbe
     "SeaDataNet L20",
     [
       ["0", 2],
+      ["1", 1],
       ["2", 1],
+      ["3", 3],
+      ["4", 4],
+      ["5", 1],
       ["6", 3],
       ["7", 3],
       ["8", 3],
       ["A", 3],
       ["B", 1],
       ["Q", 3],
+      ["9", 9],
     ],
   ],
   [

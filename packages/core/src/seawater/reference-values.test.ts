@@ -13,6 +13,12 @@ import { halineContraction } from "./haline-contraction.ts";
 import { oxygenSolubility } from "./oxygen-solubility.ts";
 import { potentialTemperature0 } from "./potential-temperature.ts";
 import { practicalSalinity } from "./practical-salinity.ts";
+import {
+  pressureDenominator,
+  pressureDenominatorSlope,
+  pressureNumerator,
+  temperatureRatio,
+} from "./practical-salinity-scale.ts";
 import { referenceSalinity } from "./reference-salinity.ts";
 import { soundSpeed } from "./sound-speed.ts";
 import { soundSpeedChenMillero } from "./sound-speed-chen-millero.ts";
@@ -36,7 +42,14 @@ const { entries } = readJson("check-values.json") as { entries: Entry[] };
 
 type Equation = (inputs: (name: string) => number) => number;
 
+/** Rp of UNESCO 44, in the parts that the function is made of. */
+const pressureRatio = (R: number, t68: number, p: number) =>
+  1 + pressureNumerator(p) / (pressureDenominator(t68) + pressureDenominatorSlope(t68) * R);
+
 const equations: Record<string, Equation> = {
+  rt: (i) => temperatureRatio(i("t68_degC")),
+  Rp: (i) => pressureRatio(i("R"), i("t68_degC"), i("p_dbar")),
+  Rt: (i) => i("R") / (pressureRatio(i("R"), i("t68_degC"), i("p_dbar")) * temperatureRatio(i("t68_degC"))),
   practical_salinity_PSS78: (i) =>
     practicalSalinity(i("R") * 42.914, temperatureFrom68(i("t68_degC")), i("p_dbar")),
   practical_salinity_from_C: (i) => practicalSalinity(i("C_mS_cm"), i("t90_degC"), i("p_dbar")),
@@ -49,6 +62,9 @@ const equations: Record<string, Equation> = {
   density_EOS80_kg_m3: (i) => densityEos80(i("S"), temperatureFrom68(i("t68_degC")), i("p_dbar")),
   density_anomaly_EOS80_kg_m3: (i) =>
     densityEos80(i("S"), temperatureFrom68(i("t68_degC")), i("p_dbar")) - 1000,
+  "specific_volume_anomaly_1e-8_m3_kg": (i) =>
+    1e8 / densityEos80(i("S"), temperatureFrom68(i("t68_degC")), i("p_dbar")) -
+    1e8 / densityEos80(35, 0, i("p_dbar")),
   "specific_volume_EOS80_1e-3_m3_kg": (i) =>
     1000 / densityEos80(i("S"), temperatureFrom68(i("t68_degC")), i("p_dbar")),
   sound_speed_chen_millero_1977_m_s: (i) =>
@@ -68,15 +84,11 @@ const equations: Record<string, Equation> = {
 
 /** Quantities of the file that this package does not compute. */
 const elsewhere = [
-  "Rp",
-  "Rt",
-  "rt",
   "absolute_salinity_from_SP_g_kg",
   "adiabatic_lapse_rate_degC_dbar",
   "freezing_point_EOS80_t68_degC",
   "potential_temperature_EOS80_t68_degC",
   "pressure_saunders1981_dbar",
-  "specific_volume_anomaly_1e-8_m3_kg",
 ];
 
 test("every quantity of the check values is computed here or named as not computed", () => {

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { recipeSchema } from "@wherry/contracts";
@@ -97,7 +98,7 @@ function parameterRows(node: Node, path: readonly string[] = []): string[] {
   });
 }
 
-function recipePage(): string {
+function recipePage(example: string): string {
   const schema = recipeSchema as Node;
   return `# The processing recipe
 
@@ -108,14 +109,28 @@ Every number that decides what processing does to a cast. Steps run in this orde
 | parameter | default | unit | what | where the default comes from |
 | --- | --- | --- | --- | --- |
 ${parameterRows(schema).join("\n")}
+
+## Numbers of your own
+
+They stand in the survey sheet. What serves several surveys, such as the thresholds of an institute, may stand in a file of its own that sheets name under \`inherit\`: it has the form of a sheet, \`version: 1\` and \`processing\` are enough. A sheet with every kind of number:
+
+\`\`\`yaml
+${example.trimEnd()}
+\`\`\`
 `;
 }
+
+/** A sheet that a test reads. */
+const EXAMPLE = join("test-data", "sheets", "own-numbers.yaml");
 
 /** Reference pages of the thresholds and of the recipe. */
 export async function generateProcessingReference(root: string): Promise<string[]> {
   const folder = join("docs", "reference");
   await mkdir(join(root, folder), { recursive: true });
-  const pages = { "quality-thresholds.md": presetsPage(), "recipe.md": recipePage() };
+  const pages = {
+    "quality-thresholds.md": presetsPage(),
+    "recipe.md": recipePage(readFileSync(join(root, EXAMPLE), "utf8")),
+  };
   for (const [name, text] of Object.entries(pages)) await writeFile(join(root, folder, name), text);
   return Object.keys(pages).map((name) => join(folder, name));
 }

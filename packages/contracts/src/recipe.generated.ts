@@ -406,6 +406,18 @@ export interface QualityTests {
    * How far below the freezing point water may be, instead of the preset's.
    */
   freezingTolerance?: number | null;
+  /**
+   * Write the result of every quality test beside the rows of the full file and of series, as <quantity>_<test>_qc: which test decided a flag can then be seen row by row.
+   */
+  testFlags?: boolean;
+  /**
+   * Judge temperature and salinity also by what is known to occur in the region of the sea where the cast was made; elsewhere by the limits of the whole ocean. Outside is questionable. Not for river mouths: most regions begin at a salinity of 2.
+   */
+  regionalRange?: boolean;
+  /**
+   * Rows above this pressure are questionable: the hull stirs the water there, and sensors take in air. They stay out of the layers. null: not judged.
+   */
+  surfaceLayer?: number | null;
   tests?: PublishedTestsByChoice;
   neighbour?: NeighbourTest;
 }

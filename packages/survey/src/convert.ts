@@ -200,6 +200,7 @@ async function convertInto(
       software,
       standardNames: `CF Standard Name Table v${table.version}`,
       target,
+      testFlags: recipe.quality.testFlags,
     },
     products: new Set(PRODUCT_KINDS.filter((kind) => options.products.includes(kind))),
     perCast: options.perCast,

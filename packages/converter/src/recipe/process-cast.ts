@@ -81,6 +81,7 @@ export function processCast(cast: Cast, settings: RecipeSettings, manual: readon
     reversalTolerance: pressure === null ? 0 : settings.reversals.noiseFactor * pressureNoise(pressure),
     chosen: settings.quality.tests,
     manual,
+    place: settings.quality,
   });
   return compareDirections(judged, settings.comparison);
 }

@@ -1,5 +1,8 @@
+import { readFileSync } from "node:fs";
 import type { Instrument, SurveySheet } from "@wherry/contracts";
+import { testData } from "@wherry/testkit";
 import { describe, expect, test } from "vitest";
+import { readSheet } from "../sheet/read-sheet.ts";
 import { defaultSettings } from "./settings.ts";
 import { settingsFromSheet } from "./settings-from-sheet.ts";
 
@@ -87,4 +90,33 @@ describe("settings that a sheet asks for", () => {
     expect(settings.quality.densityInversion).toBe(0.05);
     expect(settings.layers.width).toBe(2);
   });
+});
+
+test("the example of the reference page says what it means to", () => {
+  const text = readFileSync(testData("sheets", "own-numbers.yaml"), "utf8");
+  const read = readSheet(text, "own-numbers.yaml");
+  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join("; "));
+  expect(read.warnings).toEqual([]);
+  const settings = settingsFromSheet(read.value, read.value.instruments![0]!);
+  expect(settings.preset).toBe("shelf");
+  expect(settings.clock.pairs).toHaveLength(2);
+  expect(settings.calibration.conductivity.map(({ slope }) => slope)).toEqual([1, 1.0012]);
+  expect(settings.calibration.salinityOffset).toEqual({
+    value: 0.034,
+    from: "check samples of the cruise report",
+  });
+  expect(settings.response).toMatchObject({ delayFromData: true, temperature: { time: 0.35 } });
+  expect(settings.cell).toEqual({ size: 0.03, relaxationTime: 8 });
+  expect(settings.bursts.mean).toBe(true);
+  expect(settings.quality).toMatchObject({
+    ratedPressure: 100,
+    sensorRanges: { temperature: [-2, 35] },
+    expectedRanges: { salinity: [0, 36] },
+    spikeReturn: { temperature: { floor: 0.1, badAbove: 8 } },
+    regionalRange: true,
+    surfaceLayer: 0.5,
+    testFlags: true,
+  });
+  expect(settings.quality.tests.climatology.temperature).toHaveLength(2);
+  expect(settings.quality.tests.digitRollover).toEqual({ conductivity: { limit: 20 } });
 });

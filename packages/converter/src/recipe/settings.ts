@@ -13,7 +13,9 @@ import {
   type NeighbourParameters,
   neighbourDefaults,
   noChosenTests,
+  noPlaceTests,
   type OwnLimits,
+  type PlaceTests,
   type PresetName,
   type ResponseParameters,
   type ReversalParameters,
@@ -62,15 +64,18 @@ export interface RecipeSettings {
   readonly comparison: ComparisonParameters;
   readonly series: SeriesParameters;
   readonly bursts: BurstParameters;
-  readonly quality: OwnLimits & {
-    /** Ranges by the data sheet instead of the preset's; house units. */
-    readonly sensorRanges: Partial<Readonly<Record<JudgedQuantity, readonly [number, number]>>>;
-    readonly ratedPressure: number | null;
-    /** Published tests that no preset runs. */
-    readonly tests: ChosenTests;
-    /** Comparison with an earlier profile of the place. */
-    readonly neighbour: NeighbourParameters;
-  };
+  readonly quality: OwnLimits &
+    PlaceTests & {
+      /** Ranges by the data sheet instead of the preset's; house units. */
+      readonly sensorRanges: Partial<Readonly<Record<JudgedQuantity, readonly [number, number]>>>;
+      readonly ratedPressure: number | null;
+      /** Published tests that no preset runs. */
+      readonly tests: ChosenTests;
+      /** Whether the result of each test is written, not only the flag that they give together. */
+      readonly testFlags: boolean;
+      /** Comparison with an earlier profile of the place. */
+      readonly neighbour: NeighbourParameters;
+    };
   readonly depth: { readonly method: DepthMethod };
   readonly layers: {
     /** m or dbar; null: found from the casts. */
@@ -101,6 +106,8 @@ export const defaultSettings: RecipeSettings = {
     spikeReturn: {},
     densityInversion: null,
     freezingTolerance: null,
+    ...noPlaceTests,
+    testFlags: false,
     tests: noChosenTests,
     neighbour: neighbourDefaults,
   },

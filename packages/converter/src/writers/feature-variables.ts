@@ -3,7 +3,7 @@ import { type MemoryDimension, type MemoryVariable, numberAttribute } from "@whe
 import type { Equipment } from "./equipment.ts";
 import { flagVariable } from "./flag-variables.ts";
 import { attributes, BYTE_FILL, charData, fillAttribute, fitsFloat, store, wholeNumbers } from "./storage.ts";
-import type { WritingContext } from "./writing-context.ts";
+import { madeAt, type WritingContext } from "./writing-context.ts";
 
 export const TIME_UNITS = "seconds since 1970-01-01 00:00:00Z";
 
@@ -65,7 +65,7 @@ export function featureVariables(
             "time_qc",
             "the time of the cast",
             dimensions,
-            casts.map((cast) => cast.finished?.timeFlag ?? timeFlag(cast)),
+            casts.map((cast) => cast.finished?.timeFlag ?? timeFlag(cast, madeAt(context))),
             null,
           ),
         ]),

@@ -19,6 +19,7 @@ export function flagVariable(
   dimensions: readonly string[],
   flags: ArrayLike<number>,
   coordinates: string | null,
+  standardName = "aggregate_quality_flag",
 ): MemoryVariable {
   return {
     name,
@@ -27,7 +28,7 @@ export function flagVariable(
     data: Int8Array.from(flags),
     attributes: attributes(
       ["long_name", `quality flag of ${of}, IODE primary level`],
-      ["standard_name", "aggregate_quality_flag"],
+      ["standard_name", standardName],
       numberAttribute("_FillValue", "byte", BYTE_FILL),
       numberAttribute("flag_values", "byte", VALUES),
       ["flag_meanings", MEANINGS],
@@ -37,6 +38,48 @@ export function flagVariable(
     ),
   };
 }
+
+/** Standard names of single tests; the others have none of their own. */
+const TEST_NAMES: Readonly<Record<string, string>> = {
+  attenuated_signal: "attenuated_signal_test_quality_flag",
+  climatology: "climatology_test_quality_flag",
+  regional_range: "climatology_test_quality_flag",
+  flat_line: "flat_line_test_quality_flag",
+  gross_range: "gross_range_test_quality_flag",
+  multivariate: "multi_variate_test_quality_flag",
+  neighbour: "neighbor_test_quality_flag",
+  rate_of_change: "rate_of_change_test_quality_flag",
+  spike: "spike_test_quality_flag",
+  spike_return: "spike_test_quality_flag",
+  spike_vertical: "spike_test_quality_flag",
+  end_spike: "spike_test_quality_flag",
+};
+
+/** Result of every test that judged a quantity, one variable each: which of them decided a flag can be seen. */
+export function testFlagVariables(
+  group: ColumnGroup,
+  places: RowPlaces,
+  dimension: string,
+  coordinates: string,
+): MemoryVariable[] {
+  const tests = new Set(group.columns.flatMap((column) => [...(column?.tests.keys() ?? [])]));
+  return [...tests].map((test) =>
+    flagVariable(
+      `${group.name}_${test}_qc`,
+      `${asWords(group.name)} by ${test === "inputs" ? "what it was computed from" : `the test ${asWords(test)}`}`,
+      [dimension],
+      joinedFlags(places, (cast) => {
+        const column = group.columns[cast];
+        if (!column) return null;
+        return column.tests.get(test) ?? Uint8Array.from(column.values, notRun);
+      }),
+      coordinates,
+      TEST_NAMES[test] ?? "quality_flag",
+    ),
+  );
+}
+
+const notRun = (value: number): number => (Number.isNaN(value) ? Flag.missing : Flag.notEvaluated);
 
 /** Flags of a group over all rows; rows of casts without the column are missing. */
 export function joinedFlags(places: RowPlaces, flags: (cast: number) => Uint8Array | null): Uint8Array {

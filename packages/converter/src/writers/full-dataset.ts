@@ -21,7 +21,13 @@ import {
 } from "./data-variables.ts";
 import { containerVariables, equipmentOf } from "./equipment.ts";
 import { featureVariables } from "./feature-variables.ts";
-import { asWords, flagVariable, joinedFlags, sourceFlagVariable } from "./flag-variables.ts";
+import {
+  asWords,
+  flagVariable,
+  joinedFlags,
+  sourceFlagVariable,
+  testFlagVariables,
+} from "./flag-variables.ts";
 import { globalAttributes } from "./global-attributes.ts";
 import { historyText } from "./history.ts";
 import { rowVariables } from "./row-variables.ts";
@@ -148,6 +154,11 @@ export function quantityVariables(
         layout.coordinates,
       ),
     );
+    if (context.testFlags === true) {
+      const single = testFlagVariables(group, places, layout.dimension, layout.coordinates);
+      flags.push(...single);
+      ancillary.push(...single.map(({ name }) => name));
+    }
     const received = sourceFlagVariable(group, places, layout.dimension, layout.coordinates);
     if (received) {
       sourceFlags.push(received.variable);

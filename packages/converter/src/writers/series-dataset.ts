@@ -13,7 +13,7 @@ import { historyText } from "./history.ts";
 import { rowVariables } from "./row-variables.ts";
 import { attributes, fillAttribute, type Stored, store } from "./storage.ts";
 import { generalTarget } from "./target.ts";
-import type { WritingContext } from "./writing-context.ts";
+import { madeAt, type WritingContext } from "./writing-context.ts";
 import { DATUM_ASSUMED, seriesSource } from "./writing-words.ts";
 
 /**
@@ -31,7 +31,7 @@ export function seriesDataset(cast: Cast, context: WritingContext, suffix = `ser
   const equipment = equipmentOf(casts, context);
   const feature = featureVariables(casts, [], equipment, context);
   const times = seriesTimes(cast, cast.elapsed ?? new Float64Array(cast.rows).fill(Number.NaN));
-  const rowTimes = rowTimeFlags(cast);
+  const rowTimes = rowTimeFlags(cast, madeAt(context));
   const { dimension, isOrdered, nominal, layout } = seriesLayout(cast, times, groups, equipment);
   const rows = quantityVariables(groups, casts, places, layout, context);
   const others = rowVariables(casts, places, layout);

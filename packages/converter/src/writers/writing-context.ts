@@ -1,4 +1,5 @@
 import type { SurveySheet } from "@wherry/contracts";
+import { parseIsoTime } from "@wherry/core";
 import type { Target } from "./target.ts";
 
 /** What writers need beside the casts. */
@@ -12,4 +13,12 @@ export interface WritingContext {
   readonly standardNames: string;
   /** What the data set is meant for; the general target unless given. */
   readonly target?: Target;
+  /** Whether the results of the single quality tests are written beside the rows. */
+  readonly testFlags?: boolean;
+}
+
+/** The moment of writing, epoch seconds. */
+export function madeAt({ created }: WritingContext): number {
+  const read = parseIsoTime(created);
+  return read.ok ? read.value.epochSeconds : Number.POSITIVE_INFINITY;
 }

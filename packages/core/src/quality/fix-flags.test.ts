@@ -42,5 +42,12 @@ describe("flag of a time", () => {
     [{ ...cast, endTime: 50 }, 3, "end before start"],
     [{ ...cast, elapsed: Float64Array.of(0, 2, 1) }, 3, "rows run back"],
     [{ ...cast, elapsed: Float64Array.of(0, 0, 1), endTime: Number.NaN }, 1, "same second, no end"],
+    [{ ...cast, time: Date.UTC(1899, 11, 31) / 1000 }, 4, "before anybody measured conductivity at sea"],
+    [{ ...cast, time: Date.UTC(1900, 0, 1) / 1000, endTime: Number.NaN }, 1, "the first possible moment"],
   ])("%#: %i, %s", (of, want) => expect(timeFlag(of)).toBe(want));
+
+  test("a cast after the data set was made: one of both moments is wrong", () => {
+    expect(timeFlag(cast, 99)).toBe(3);
+    expect(timeFlag(cast, 100)).toBe(1);
+  });
 });

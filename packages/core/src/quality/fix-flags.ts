@@ -42,12 +42,21 @@ export function positionFlags(casts: readonly Cast[], preset: Preset = presets.s
   return result;
 }
 
+/** No conductivity was lowered on a wire before, epoch seconds of 1900-01-01; house. */
+const EARLIEST = -2_208_988_800;
+
 /**
- * Flag of the time of a cast: 9 if not known; 3 where the record's own times run back or its end lies before its
- * start; 2 where it is not known what the time stands for; else 1.
+ * Flag of the time of a cast: 9 if not known; 4 for an impossible one, before 1900; 3 where it lies after the moment
+ * at which the data set was made, where the record's own times run back or where its end lies before its start; 2
+ * where it is not known what the time stands for; else 1.
+ *
+ * @param madeAt epoch seconds; that moment comes from the person who made the data set, who may be the one in error
+ * @source impossible date: GTSPP test 1.2 (IOC Manuals and Guides 22), Argo test 2; limits and the rest: house
  */
-export function timeFlag(cast: Cast): Flag {
+export function timeFlag(cast: Cast, madeAt = Number.POSITIVE_INFINITY): Flag {
   if (Number.isNaN(cast.time)) return Flag.missing;
+  if (cast.time < EARLIEST) return Flag.bad;
+  if (cast.time > madeAt) return Flag.questionable;
   if (cast.timeRole === "start" && cast.endTime < cast.time) return Flag.questionable;
   let latest = Number.NEGATIVE_INFINITY;
   for (const seconds of cast.elapsed ?? []) {

@@ -17,6 +17,7 @@ import { grossRange } from "./gross-range.ts";
 import { inheritedFlags, layerTests } from "./inherited-flags.ts";
 import { type JudgedRun, judgedMask, judgedRuns, judgeRuns } from "./judged-rows.ts";
 import { MANUAL, type ManualFlag, manualFlagsOf, manualStep, overrule } from "./manual-flags.ts";
+import { judgeByPlace, type PlaceTests } from "./place-tests.ts";
 import { thresholdsUsed } from "./preset-record.ts";
 import type { DepthLimits, JudgedQuantity, Preset } from "./presets.ts";
 import { pressureIncreasing } from "./pressure-increasing.ts";
@@ -41,6 +42,7 @@ export interface JudgeParameters {
   readonly chosen: ChosenTests;
   /** Flags that persons set; they win over the tests, and computed columns take them over. */
   readonly manual?: readonly ManualFlag[];
+  readonly place: PlaceTests;
 }
 
 const quantities = ["pressure", "temperature", "conductivity", "salinity"] as const;
@@ -103,15 +105,11 @@ export function judgeCast(cast: Cast, parameters: JudgeParameters): Cast {
   for (const name of quantities) {
     const column = tested.get(name);
     if (column === undefined) continue;
-    for (const [test, result] of judgeChosen(
-      name,
-      column,
-      tested,
-      judging.pressure,
-      runs,
-      parameters.chosen,
-      worst,
-    ))
+    const { pressure: coordinate } = judging;
+    for (const [test, result] of [
+      ...judgeChosen(name, column, tested, coordinate, runs, parameters.chosen, worst),
+      ...judgeByPlace(cast, name, column, coordinate, runs, parameters.place),
+    ])
       set(name, test, result);
   }
   set("temperature", "freezing_point", judging.freezing(tested, preset.freezingTolerance.value));

@@ -1,6 +1,7 @@
 import type { Cast, StepRecord } from "../cast/cast.ts";
 import { chosenRecord } from "./chosen-tests.ts";
 import type { JudgeParameters } from "./judge-cast.ts";
+import { judgedRegion } from "./place-tests.ts";
 import { type JudgedQuantity, spikeReturnShared, type Threshold } from "./presets.ts";
 
 type Value = StepRecord["parameters"][string];
@@ -8,7 +9,7 @@ type Value = StepRecord["parameters"][string];
 /** Every threshold that judged a cast, with its status, as the processing record and the metadata show them. */
 export function thresholdsUsed(
   cast: Cast,
-  { preset, sensorRanges, ratedPressure, layerWidth, reversalTolerance, chosen }: JudgeParameters,
+  { preset, sensorRanges, ratedPressure, layerWidth, reversalTolerance, chosen, place }: JudgeParameters,
 ): Record<string, Value> {
   const used: Record<string, Value> = { preset: preset.name, ...chosenRecord(chosen, cast.columns) };
   const note = (name: string, threshold: Threshold<number | readonly number[]> | null | undefined) => {
@@ -38,6 +39,16 @@ export function thresholdsUsed(
   for (const [name, limits] of Object.entries(preset.spikeVertical)) {
     note(`spike_vertical.${name}.shallow`, limits.shallow);
     note(`spike_vertical.${name}.deep`, limits.deep);
+  }
+  const region = judgedRegion(cast, place);
+  if (region !== null) {
+    used["regional_range.region"] = region.name;
+    for (const name of ["temperature", "salinity"] as const)
+      if (cast.columns.has(name)) note(`regional_range.${name}`, region[name]);
+  }
+  if (place.surfaceLayer !== null && cast.kind === "profile") {
+    used["surface_layer.limit"] = place.surfaceLayer;
+    used["surface_layer.limit.status"] = "user";
   }
   note("freezing_point.tolerance", preset.freezingTolerance);
   if (ratedPressure !== null) used["rated_pressure.ratedPressure"] = ratedPressure;

@@ -18,12 +18,13 @@ const COARSE = 0.25;
  * Flags of the times of a series' rows: 9 where missing, 3 where an earlier row has the same time, else the flag of
  * the cast's time. With a clock coarser than the rows, repeating is no fault of a row.
  *
+ * @param madeAt moment at which the data set was made, epoch seconds
  * @source house
  */
-export function rowTimeFlags(cast: Cast): RowTimeFlags {
+export function rowTimeFlags(cast: Cast, madeAt?: number): RowTimeFlags {
   const flags = new Uint8Array(cast.rows).fill(Flag.missing);
   const same: number[] = [];
-  const own = timeFlag(cast);
+  const own = timeFlag(cast, madeAt);
   let latest = Number.NEGATIVE_INFINITY;
   for (const [row, time] of (cast.elapsed ?? []).entries()) {
     if (Number.isNaN(time) || own === Flag.missing) continue;

@@ -1,4 +1,5 @@
-// Runs the main job on the demo survey: test-data/demo to demo-output. Ends with 0 only if all went as it must.
+// Runs the main job on the demo survey: test-data/demo to demo-output, and that to demo-package.zip. Ends with 0 only if
+// all went as it must.
 import { spawnSync } from "node:child_process";
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { dirname, join } from "node:path";
@@ -8,6 +9,7 @@ const root = join(dirname(fileURLToPath(import.meta.url)), "..");
 const program = join(root, "packages", "cli", "dist", "wherry.js");
 const survey = join("test-data", "demo");
 const out = "demo-output";
+const deposit = "demo-package.zip";
 
 /** Runs wherry and gives its exit status; its words go straight to the terminal. */
 function wherry(...args) {
@@ -30,6 +32,8 @@ expectStatus(
 );
 console.log("\nStatus 1 is right here: one demo cast was cut off by a dead battery, and that is a finding.");
 expectStatus("check", wherry("check", out, "--fail-on", "warning"), 0);
+expectStatus("pack", wherry("pack", out, "--out", deposit, "--zip", "--force"), 0);
+expectStatus("pack --verify", wherry("pack", "--verify", deposit), 0);
 
 if (!existsSync(join(root, out))) {
   console.error(`demo: ${out} is missing`);
@@ -50,4 +54,5 @@ Open first:
   ${out}/${page}  the survey at a glance, in a browser
   ${out}/${layers}   layer means, in any spreadsheet
   ${out}/${rows}      every row with its flags, in any program that reads netCDF
+  ${deposit}      what would go to an archive: all of it, with records, read-me and checksums
 The survey is invented. Not for navigation or diving: the hydrographic authority and licensed practice decide.`);

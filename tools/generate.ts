@@ -14,7 +14,9 @@ import { generateContractTypes } from "./generators/contract-types.ts";
 import { generateDemoPicture } from "./generators/demo-picture.ts";
 import { generateProcessingReference } from "./generators/processing-reference.ts";
 import { generateQuantitiesReference } from "./generators/quantities-reference.ts";
+import { generateRecordsReference } from "./generators/records-reference.ts";
 import { generateRuleReference } from "./generators/rule-reference.ts";
+import { generateSheetReference } from "./generators/sheet-reference.ts";
 import { generateShippedSchemas } from "./generators/shipped-schemas.ts";
 import { generateSimdTwins } from "./generators/simd-twins.ts";
 import { generateStandardNames, generateWordLists } from "./generators/vocabularies.ts";
@@ -52,6 +54,8 @@ const generators: readonly Generator[] = [
   { name: "quantities-reference", run: generateQuantitiesReference },
   { name: "rule-reference", run: generateRuleReference },
   { name: "processing-reference", run: generateProcessingReference },
+  { name: "records-reference", run: generateRecordsReference },
+  { name: "sheet-reference", run: generateSheetReference },
   { name: "demo-picture", run: generateDemoPicture },
 ];
 

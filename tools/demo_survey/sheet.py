@@ -23,7 +23,16 @@ survey:
   source: simulated hand-lowered conductivity, temperature and pressure probe
   comment: Simulated data with an invented place, for demonstration only. Not for navigation or diving.
   acknowledgement: No one paid for this invented survey.
-  license: https://creativecommons.org/publicdomain/zero/1.0/
+  license: CC0-1.0
+  access: { right: open }
+  places: [Saltings Bridge (invented), Pilot Jetty (invented), Outer Roads (invented)]
+  water_level: Neaps; the tide was not levelled, and depths refer to the water surface at the time of each cast.
+  methods: >-
+    Simulated as lowered by hand from the launch: a pause in air, a soak below the surface, down at about half a metre
+    a second, and up again with stops.
+  quality: >-
+    The numbers are simulated and good for trying out programs only. Spikes, swell and a broken-off record were put in
+    on purpose.
   references:
     - https://ostrel.example.org/notes/spring-survey-2025
   metadata_link: https://ostrel.example.org/records/ostrel-2025

@@ -1,5 +1,6 @@
 import { rename, rm, stat, writeFile } from "node:fs/promises";
 import { basename, dirname, extname, join } from "node:path";
+import { sheetSchema } from "@wherry/contracts";
 import { checkSheet as lacksOf, type SheetLack, writeSheet } from "@wherry/converter";
 import { fail, formatIsoTime, type Problem, type Result, succeed } from "@wherry/core";
 import { problemFromIo } from "./problem-from-io.ts";
@@ -7,6 +8,9 @@ import { gatherKnowledge, type ReadingOptions, unusedAnswers } from "./reading-k
 import { readSheetFile } from "./sheet-file.ts";
 import { chooseTarget } from "./target-file.ts";
 import { type RunOptions, readExports } from "./understand-files.ts";
+
+/** The schema of sheets beside a new sheet, for editors; hidden, so that nobody takes it for an export. */
+const SCHEMA = ".wherry-sheet.schema.json";
 
 export interface SheetOptions extends RunOptions, ReadingOptions {
   readonly out: string;
@@ -43,10 +47,11 @@ export async function makeSheet(paths: readonly string[], options: SheetOptions)
   if (exports.length === 0 && first) return fail(first, ...others);
   const files = exports.map(({ understood }) => understood);
   const surveyId = options.id ?? basename(out, extname(out));
-  const text = writeSheet(files, { created: formatIsoTime(now), surveyId });
+  const text = writeSheet(files, { created: formatIsoTime(now), surveyId, schema: `./${SCHEMA}` });
   const part = join(dirname(out), `.${basename(out)}.wherry-part`);
   try {
     await writeFile(part, text);
+    await writeFile(join(dirname(out), SCHEMA), `${JSON.stringify(sheetSchema, null, 2)}\n`);
     await rename(part, out);
   } catch (error) {
     await rm(part, { force: true });

@@ -1,5 +1,6 @@
 import type { SheetFact, SurveySheet } from "@wherry/contracts";
 import { generalTarget, type Target } from "../writers/target.ts";
+import { isPerson, parties } from "./identity-conflicts.ts";
 import { nameOf, type SheetPath } from "./schema-problems.ts";
 import { schemaAt } from "./sheet-schema.ts";
 
@@ -76,12 +77,28 @@ function targetLacks(sheet: SurveySheet, { key, attribute, level }: SheetFact): 
 
 function generalLacks(sheet: SurveySheet): SheetLack[] {
   const lacks = WANTED.flatMap(([path, attribute, level]): SheetLack[] =>
-    isTold(valueAt(sheet, path)) ? [] : [lack(path, attribute, level)],
+    isTold(valueAt(sheet, path)) || isToldOtherwise(sheet, attribute) ? [] : [lack(path, attribute, level)],
   );
   if (!isTold(sheet.survey.institution) && !isTold(sheet.people?.creator?.institution))
     lacks.push(lack(["survey", "institution"], "institution", "warning"));
-  return [...lacks, ...instrumentLacks(sheet)].sort((a, b) => rank(a) - rank(b));
+  return [...lacks, ...consentLacks(sheet), ...instrumentLacks(sheet)].sort((a, b) => rank(a) - rank(b));
 }
+
+/** Attributes that are made of other keys where their own is empty. */
+function isToldOtherwise({ survey, people }: SurveySheet, attribute: string): boolean {
+  if (attribute === "acknowledgement") return isTold(survey.funding);
+  const party = /^(creator|publisher)_url$/.exec(attribute)?.[1] as "creator" | "publisher" | undefined;
+  return party !== undefined && (isTold(people?.[party]?.orcid) || isTold(people?.[party]?.ror));
+}
+
+/** Persons are named in public, for good: whether they agreed is asked, and an ORCID tells them from namesakes. */
+const consentLacks = (sheet: SurveySheet): SheetLack[] =>
+  parties(sheet)
+    .filter(({ party }) => isPerson(party))
+    .flatMap(({ party, path }) => [
+      ...(party.consent === undefined ? [lack([...path, "consent"], null, "warning")] : []),
+      ...(isTold(party.orcid) ? [] : [lack([...path, "orcid"], null, "advice")]),
+    ]);
 
 const rank = ({ level }: SheetLack): number => ["error", "warning", "advice"].indexOf(level);
 

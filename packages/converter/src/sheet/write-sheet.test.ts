@@ -124,11 +124,27 @@ describe("a new sheet", () => {
     const result = readSheet(open, "survey.yaml");
     const codes = result.ok ? [] : result.problems.map(({ code, message }) => `${code} ${message}`);
     expect(codes).toEqual([
+      'sheet/missing-key survey.access lacks "right"',
+      'sheet/missing-key survey.funding[1] lacks "funder"',
+      'sheet/missing-key survey.related[1] lacks "relation"',
+      'sheet/missing-key survey.related[1] lacks "identifier"',
       'sheet/missing-key people.creator lacks "name"',
       'sheet/missing-key people.publisher lacks "name"',
       'sheet/missing-key people.contributors[1] lacks "name"',
       'sheet/missing-key people.contributors[1] lacks "role"',
       'sheet/missing-key platforms[1] lacks "name"',
+      'sheet/missing-key instruments[1].clock[1] lacks "instrument"',
+      'sheet/missing-key instruments[1].clock[1] lacks "true"',
+      'sheet/missing-key instruments[2].clock[1] lacks "instrument"',
+      'sheet/missing-key instruments[2].clock[1] lacks "true"',
+    ]);
+  });
+
+  test("names its schema for editors, in the forms that two families of them read", () => {
+    const lines = writeSheet([], { ...isNew, schema: "./x.schema.json" }).split("\n");
+    expect(lines.slice(0, 2)).toEqual([
+      "# yaml-language-server: $schema=./x.schema.json",
+      "# $schema: ./x.schema.json",
     ]);
   });
 
@@ -241,4 +257,21 @@ test("what a sheet lacks for the general target", () => {
     expect.arrayContaining(["creator_name", "publisher_email", "license", "institution", "platform"]),
   );
   expect(bare[1]?.remedy).toBe("Add survey.title: One short phrase for people.");
+});
+
+test("whether a person agreed to be named is asked, and what funding and identifiers tell is not asked again", () => {
+  const lacks = (people: string, survey = "") =>
+    checkSheet(read(`version: 1\nsurvey: { id: s${survey} }\npeople: ${people}\n`)).map(({ key }) => key);
+  const person = "{ creator: { name: Ines Invented, type: person } }";
+  expect(lacks(person)).toEqual(
+    expect.arrayContaining(["people.creator.consent", "people.creator.orcid", "people.creator.url"]),
+  );
+  const told = lacks(
+    "{ creator: { name: Ines Invented, type: person, consent: true, orcid: 0000-0002-1825-0097 } }",
+    ", funding: [{ funder: Invented Fund }]",
+  );
+  expect(told).not.toContain("people.creator.consent");
+  expect(told).not.toContain("people.creator.url");
+  expect(told).not.toContain("survey.acknowledgement");
+  expect(lacks("{ creator: { name: Crew, type: group } }")).not.toContain("people.creator.consent");
 });

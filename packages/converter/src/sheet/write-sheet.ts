@@ -10,6 +10,8 @@ export interface NewSheet {
   readonly created: string;
   /** Short name of the data set, `[A-Za-z0-9._-]`. */
   readonly surveyId: string;
+  /** Path of the schema from the sheet, by which editors complete and check it. */
+  readonly schema?: string;
 }
 
 /**
@@ -18,12 +20,17 @@ export interface NewSheet {
  *
  * @returns YAML that `readSheet` accepts as it is
  */
-export function writeSheet(files: readonly UnderstoodFile[], { created, surveyId }: NewSheet): string {
+export function writeSheet(
+  files: readonly UnderstoodFile[],
+  { created, surveyId, schema }: NewSheet,
+): string {
   const casts = files.flatMap((file) => file.casts);
   return [
+    ...(schema === undefined ? [] : [`# yaml-language-server: $schema=${schema}`, `# $schema: ${schema}`]),
     "# Survey sheet. Lines behind # wait for you: take the # away and fill them in, or leave them.",
     "version: 1",
     `created: ${created}`,
+    `# ${blank("inherit", schemaAt(["inherit"]) ?? {})}`,
     "",
     "survey:",
     `  id: ${scalar(surveyId)}`,
@@ -47,12 +54,19 @@ export function writeSheet(files: readonly UnderstoodFile[], { created, surveyId
 
 const scalar = (value: string | number): string => stringify(value, { lineWidth: 0 }).trimEnd();
 
-/** A line behind # for each key that is not filled in, with the words of the schema. */
+/** A line behind # for each key that is not filled in, with the words of the schema; groups with their own keys. */
 function blanks(path: readonly (string | number)[], indent: number, filled: readonly string[]): string[] {
   const properties = schemaAt(path)?.properties ?? {};
   return Object.entries(properties)
-    .filter(([key, node]) => !filled.includes(key) && resolved(node).type !== "object")
-    .map(([key, node]) => `${" ".repeat(indent)}# ${blank(key, resolved(node))}`);
+    .filter(([key]) => !filled.includes(key))
+    .flatMap(([key, node]) => {
+      const own = resolved(node);
+      const title = `${key}:  # ${own.description ?? ""}`;
+      if (own.properties) return [title, ...fields([...path, key], 2)];
+      if (own.items && resolved(own.items).properties) return [title, ...entry([...path, key, 0], 2)];
+      return [blank(key, own)];
+    })
+    .map((line) => `${" ".repeat(indent)}# ${line}`);
 }
 
 /** A key without a value and what it is for. */
@@ -115,11 +129,12 @@ function instrumentBlock(casts: readonly Cast[]): string[] {
       fill("rated_pressure", ratedPressure);
       return [
         ...lines,
-        ...blanks(["instruments", 0], 4, filled),
+        ...blanks(["instruments", 0], 4, [...filled, "sensors"]),
         "    # sensors:  # What the maker or the calibration says of each sensor.",
         "    #   temperature: { accuracy: , precision: , uncertainty: , units: degree_C }",
         "    #   conductivity: { accuracy: , precision: , uncertainty: , units: S m-1 }",
         "    #   pressure: { accuracy: , precision: , uncertainty: , units: dbar }",
+        "    # Beside units a sensor may have calibrations: [{ date: , kind: , laboratory: , certificate: , coefficients: {} }]",
       ];
     }),
   ];

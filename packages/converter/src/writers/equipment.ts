@@ -1,6 +1,7 @@
 import type { Instrument, Platform, Sensor } from "@wherry/contracts";
 import type { Cast } from "@wherry/core";
 import { type MemoryVariable, numberAttribute } from "@wherry/netcdf";
+import { sensorCalibrations } from "../sheet/calibration-words.ts";
 import { attributes } from "./storage.ts";
 import type { WritingContext } from "./writing-context.ts";
 
@@ -121,6 +122,8 @@ export function containerVariables(equipment: Equipment, datum: string): MemoryV
           ["rated_depth", instrument.rated_depth === undefined ? null : `${instrument.rated_depth} m`],
           ["sensor_serial_numbers", sensorFacts(instrument, "serial_number")],
           ["sensor_calibration_dates", sensorFacts(instrument, "calibration_date")],
+          ["calibrations", sensorCalibrations(instrument).join("; ")],
+          ["identifier", instrument.identifier],
           ["instrument_vocabulary", instrument.vocabulary],
           ["comment", instrument.comment],
         ),

@@ -1,6 +1,8 @@
-import type { Party } from "@wherry/contracts";
+import type { Party, SurveySheet } from "@wherry/contracts";
 import type { Cast } from "@wherry/core";
 import { type Attribute, textAttribute } from "@wherry/netcdf";
+import { fundingWords } from "../sheet/funding-words.ts";
+import { orcidAddress, rorAddress } from "../sheet/identifiers.ts";
 import type { Equipment } from "./equipment.ts";
 import { dataSetFingerprint } from "./fingerprint.ts";
 import { FLAG_SCHEME } from "./flag-variables.ts";
@@ -58,10 +60,20 @@ export function globalAttributes(
       ["source", survey.source ?? product.source],
       ["history", product.history],
       ["processing_level", product.processingLevel],
-      ["comment", withCaution(survey.comment)],
-      ["acknowledgement", survey.acknowledgement],
-      ["license", survey.license],
-      ["references", [...new Set([...(survey.references ?? []), FLAG_SCHEME, ...references])].join("; ")],
+      ["comment", withCaution(sentences(survey.comment, survey.water_level, survey.quality))],
+      ["acknowledgement", survey.acknowledgement ?? fundingWords(sheet).join("; ")],
+      ["license", licenceWords(sheet)],
+      [
+        "references",
+        [
+          ...new Set([
+            ...(survey.references ?? []),
+            ...(survey.related ?? []).map(({ identifier }) => identifier),
+            FLAG_SCHEME,
+            ...references,
+          ]),
+        ].join("; "),
+      ],
       ["metadata_link", survey.metadata_link],
       ["institution", survey.institution ?? people.creator?.institution],
       ["project", survey.project],
@@ -91,6 +103,23 @@ function uuidName(casts: readonly Cast[], { suffix }: ProductWords, { target }: 
   return `urn:sha256:${dataSetFingerprint(casts)}:${suffix}${arranged}`;
 }
 
+/** ACDD asks for the licence here, or for what restricts access and use. */
+function licenceWords({ survey: { license, access } }: SurveySheet): string {
+  const words = [license];
+  if (access && access.right !== "open")
+    words.push(
+      [`access: ${access.right}`, access.embargo_end && `open from ${access.embargo_end}`, access.conditions]
+        .filter(Boolean)
+        .join(", "),
+    );
+  return words.filter(Boolean).join("; ");
+}
+
+const sentences = (...texts: readonly (string | undefined)[]): string | undefined => {
+  const told = texts.filter((text) => text !== undefined);
+  return told.length > 1 ? told.map(sentence).join(" ") : told[0];
+};
+
 const withCaution = (comment: string | undefined): string => {
   if (comment === undefined) return CAUTION;
   return /not for navigation/i.test(comment) ? comment : `${sentence(comment)} ${CAUTION}`;
@@ -110,9 +139,15 @@ function keywordsVocabulary({ sheet, standardNames }: WritingContext, hasOwnWord
 
 const partyAttributes = (role: "creator" | "publisher", party: Party | undefined): Attribute[] =>
   (["name", "type", "institution", "email", "url"] as const).flatMap((what) => {
-    const text = party?.[what];
+    const text = party?.[what] ?? (what === "url" ? addressOf(party) : undefined);
     return text === undefined ? [] : textAttribute(`${role}_${what}`, text);
   });
+
+/** The page of a person or institution, where the sheet gives no other. */
+function addressOf(party: Party | undefined): string | undefined {
+  if (party?.orcid !== undefined) return orcidAddress(party.orcid);
+  return party?.ror === undefined ? undefined : rorAddress(party.ror);
+}
 
 const names = (items: readonly { readonly name: string }[]): string =>
   [...new Set(items.map(({ name }) => name))].join(", ");

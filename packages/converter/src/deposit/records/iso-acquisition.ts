@@ -1,4 +1,5 @@
 import type { Instrument, Platform } from "@wherry/contracts";
+import { sensorCalibrations } from "../../sheet/calibration-words.ts";
 import type { DataSetFacts } from "../data-set-facts.ts";
 import { code, identifier, online, text } from "./iso-parts.ts";
 import { type Element, element } from "./xml.ts";
@@ -23,7 +24,8 @@ export function acquisition({ sheet }: DataSetFacts): Part {
 const idOf = (kind: string, id: string | undefined, index: number): string => id ?? `${kind}${index + 1}`;
 
 function instrumentPart(instrument: Instrument, index: number): Part {
-  const { id, name, model, serial_number, identifier: address } = instrument;
+  const { id, name, model, serial_number, calibration_date, identifier: address } = instrument;
+  const calibrations = sensorCalibrations(instrument);
   return element(
     "mac:MI_Instrument",
     address
@@ -37,30 +39,13 @@ function instrumentPart(instrument: Instrument, index: number): Part {
       space: serial_number === undefined ? null : "serial number",
     }),
     text("mac:type", name),
-    text("mac:description", [model, ...calibrationWords(instrument)].filter(Boolean).join("\n")),
-  );
-}
-
-/** When and where each sensor was calibrated, as far as the sheet tells. */
-export function calibrationWords({ calibration_date, sensors = {} }: Instrument): string[] {
-  return [
-    ...(calibration_date === undefined ? [] : [`calibrated ${calibration_date}`]),
-    ...Object.entries(sensors).flatMap(([quantity, sensor]) =>
-      (sensor?.calibrations ?? []).map(
-        ({ date, kind, laboratory, certificate, document, coefficients = {} }) =>
-          [
-            `${quantity.replaceAll("_", " ")} calibrated ${date}`,
-            kind,
-            laboratory,
-            certificate && `certificate ${certificate}`,
-            document,
-            ...Object.entries(coefficients).map(([name, value]) => `${name} = ${value}`),
-          ]
-            .filter(Boolean)
-            .join(", "),
-      ),
+    text(
+      "mac:description",
+      [model, calibration_date && `calibrated ${calibration_date}`, ...calibrations]
+        .filter(Boolean)
+        .join("\n"),
     ),
-  ];
+  );
 }
 
 function platformPart(platform: Platform, index: number, instruments: readonly Part[]): Part {

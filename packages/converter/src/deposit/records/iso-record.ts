@@ -1,3 +1,4 @@
+import { fundingWords } from "../../sheet/funding-words.ts";
 import type { DataSetFacts } from "../data-set-facts.ts";
 import { acquisition } from "./iso-acquisition.ts";
 import {
@@ -13,7 +14,6 @@ import {
 } from "./iso-parts.ts";
 import {
   CAUTION,
-  fundingWords,
   instituteOf,
   licenceFacts,
   ownKeywords,

@@ -34,12 +34,6 @@ export const standardNames = ({ products }: DataSetFacts): string[] => [
 
 export const ownKeywords = ({ survey }: SurveySheet): readonly string[] => survey.keywords ?? [];
 
-/** Each grant in words. */
-export const fundingWords = ({ survey }: SurveySheet): string[] =>
-  (survey.funding ?? []).map(({ funder, award_number, award_title }) =>
-    [funder, award_number && `award ${award_number}`, award_title].filter(Boolean).join(", "),
-  );
-
 /** Codes that a relation has in the two records: DataCite relationType, ISO DS_AssociationTypeCode. */
 const RELATIONS: Readonly<Record<Relation["relation"], { readonly datacite: string; readonly iso: string }>> =
   {

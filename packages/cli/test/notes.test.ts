@@ -121,4 +121,37 @@ describe("notes on exports of one kind", () => {
       const wrong = await runWherry(["look", "a.txt", "--answer", "timezone"], { cwd: here });
       expect([wrong.status, wrong.stderr]).toEqual([2, expect.stringContaining("timeZone=+02:00")]);
     }));
+
+  test("a sheet asks once what many files ask, and look and convert tell of a cast that stands twice", () =>
+    inTemporaryFolder(async (here) => {
+      const later = logger("Kai 2").replace("10:00:00", "12:00:00").replace("12,31", "11,31");
+      lay(here, {
+        "e/a.txt": logger("Kai 1"),
+        "e/b.txt": logger("Kai 1"),
+        "e/c.txt": later,
+        "ebbe.yaml": NOTES,
+      });
+      const made = await runWherry(["sheet", "e", "--out", "s.yaml"], { cwd: here });
+      expect(made.status).toBe(2);
+      const sheet = readFileSync(join(here, "s.yaml"), "utf8");
+      expect(sheet.match(/about: timeZone/g)).toHaveLength(1);
+      expect(sheet).toContain("and 2 more files");
+      expect(sheet).toContain('{ about: timeZone, where: "*", value: "+00:00" }');
+      const looked = await runWherry(["look", "--json", "e", "--notes", "ebbe.yaml"], { cwd: here });
+      const { sameCasts } = JSON.parse(looked.stdout) as { sameCasts: unknown[] };
+      expect(sameCasts).toEqual([
+        {
+          casts: [
+            { path: join("e", "a.txt"), id: expect.any(String) },
+            { path: join("e", "b.txt"), id: expect.any(String) },
+          ],
+          how: "exact",
+          differences: [],
+        },
+      ]);
+      const run = ["convert", "e", "--sheet", "s.yaml", "--notes", "ebbe.yaml", "--out", "r", "--json"];
+      const { status, stdout } = await runWherry(run, { cwd: here });
+      const done = JSON.parse(stdout) as { casts: number; findings: { code: string }[] };
+      expect([status, done.casts, done.findings.map(({ code }) => code)]).toEqual([1, 3, ["casts/same"]]);
+    }));
 });

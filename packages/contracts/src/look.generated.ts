@@ -15,6 +15,14 @@ export interface LookOutput {
    */
   version: 1;
   files: LookedAtFile[];
+  /**
+   * Casts of these files that are the same cast twice.
+   */
+  sameCasts?: SameCastTwice[];
+  /**
+   * What was noticed beside the files, as answers that settled nothing.
+   */
+  warnings?: SomethingFound[];
 }
 export interface LookedAtFile {
   path: string;
@@ -33,11 +41,19 @@ export interface LookedAtFile {
   missingMarkers: string[];
   casts: LookedAtCast[];
   questions: OpenQuestion[];
+  /**
+   * Damage that did not stop the reading, and answers that were not needed.
+   */
+  findings?: SomethingFound[];
 }
 export interface LookedAtCast {
   id: string;
   kind: "profile" | "fixed-depth";
   state: State;
+  /**
+   * Only in casts of a product of this program: nothing is done to them again.
+   */
+  finished?: true;
   start: Time;
   end: Time;
   time: Time;
@@ -114,4 +130,39 @@ export interface OpenQuestion {
 export interface Place {
   file: string;
   line?: number;
+}
+export interface SomethingFound {
+  /**
+   * Stable; the message may be reworded.
+   */
+  code: string;
+  message: string;
+  where: PlaceOfAFinding;
+  remedy: string | null;
+}
+export interface PlaceOfAFinding {
+  file?: string;
+  line?: number;
+  column?: number;
+  byte?: number;
+  variable?: string;
+  attribute?: string;
+  dimension?: string;
+  index?: number;
+}
+export interface SameCastTwice {
+  /**
+   * @minItems 2
+   * @maxItems 2
+   */
+  casts: [CastOfAFile, CastOfAFile];
+  how: "exact" | "near";
+  /**
+   * In words, as "the longitude has the other sign".
+   */
+  differences: string[];
+}
+export interface CastOfAFile {
+  path: string;
+  id: string;
 }

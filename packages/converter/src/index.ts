@@ -18,6 +18,7 @@ export * from "./sheet/read-notes.ts";
 export * from "./sheet/read-sheet.ts";
 export * from "./sheet/write-sheet.ts";
 export type { ExtraName } from "./understand/extra-names.ts";
+export { gatherQuestions } from "./understand/gather-questions.ts";
 export { topicProblem } from "./understand/inquiry.ts";
 export {
   type LookCast,
@@ -27,6 +28,7 @@ export {
   lookDocument,
 } from "./understand/report/look-document.ts";
 export { lookText } from "./understand/report/look-text.ts";
+export { type SameCast, sameCastProblem, sameCasts } from "./understand/same-casts.ts";
 export { concernsAnswers, type UnderstandContext, understandFile } from "./understand/understand-file.ts";
 export { understandNetcdf, understandTable } from "./understand/understand-open-format.ts";
 export * from "./writers/binned-dataset.ts";

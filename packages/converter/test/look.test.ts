@@ -63,7 +63,11 @@ describe("the text reads like a note", () => {
 
   test("evidence line by line on request", () => {
     const text = lookText([open], { explain: true });
-    for (const { because } of open.casts[0]?.evidence ?? []) expect(text).toContain(because);
+    for (const { because } of open.casts[0]?.evidence ?? [])
+      expect(text).toContain(because.replace(/^line \d+ says /, ""));
+    const told = [...text.matchAll(/^ {6}line (\d+) /gm)].map(([, line]) => Number(line));
+    expect(told.length).toBeGreaterThanOrEqual(2);
+    expect(told).toEqual([...new Set(told)].sort((a, b) => a - b));
   });
 
   test("no colour, no trailing blanks, no stray values", () => {

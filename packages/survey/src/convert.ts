@@ -10,6 +10,8 @@ import {
   processingRecord,
   processingText,
   type SurveyInput,
+  sameCastProblem,
+  sameCasts,
   type Target,
 } from "@wherry/converter";
 import {
@@ -234,7 +236,11 @@ async function convertInto(
       ),
     ),
   );
-  const findings = [...files.flatMap((file) => file.findings), ...notApplied];
+  const findings = [
+    ...files.flatMap((file) => file.findings),
+    ...sameCasts(completed.casts).map(sameCastProblem),
+    ...notApplied,
+  ];
   const report = options.products.includes("report")
     ? [
         await writeSurveyReport(

@@ -1,6 +1,6 @@
-import type { HeldCast } from "@wherry/converter";
+import { gatherQuestions, type HeldCast } from "@wherry/converter";
 import type { Cast } from "@wherry/core";
-import type { UnderstoodFile } from "@wherry/formats";
+import type { Question, UnderstoodFile } from "@wherry/formats";
 
 export interface OpenQuestion {
   readonly text: string;
@@ -23,7 +23,7 @@ export interface HeldBack {
 export function holdBack(files: readonly UnderstoodFile[], casts: readonly Cast[]): HeldBack {
   const ready: Cast[] = [];
   const held: HeldCast[] = [];
-  const questions: OpenQuestion[] = [];
+  const questions: Question[] = [];
   let next = 0;
   for (const file of files) {
     const ids = new Map<string, string>();
@@ -37,12 +37,18 @@ export function holdBack(files: readonly UnderstoodFile[], casts: readonly Cast[
       else held.push({ id: cast.id, questions: open.map(({ about }) => about) });
     }
     const waits = new Set(held.map(({ id }) => id));
-    for (const { text, answerWith, casts: concerned } of file.questions) {
-      const waiting = concerned.map((id) => ids.get(id) ?? id).filter((id) => waits.has(id));
-      if (waiting.length > 0) questions.push({ text, answerWith, casts: waiting });
+    for (const question of file.questions) {
+      const waiting = question.casts.map((id) => ids.get(id) ?? id).filter((id) => waits.has(id));
+      if (waiting.length > 0) questions.push({ ...question, casts: waiting });
     }
   }
-  return { ready, held, questions };
+  const open = gatherQuestions(questions).map(({ text, answerWith, casts: waiting, moreFiles }) => ({
+    text:
+      moreFiles === 0 ? text : `${text} (and so in ${moreFiles} more ${moreFiles === 1 ? "file" : "files"})`,
+    answerWith,
+    casts: waiting,
+  }));
+  return { ready, held, questions: open };
 }
 
 /** A cast's line in the sheet may give the position that its file does not. */

@@ -17,10 +17,11 @@ export function convertText({
     if (items.length > 0) lines.push(title, ...items.map((item) => `  ${harmless(item)}`));
   };
   list(
-    "Damaged sources, of which the whole rows were kept:",
-    findings.map(
-      ({ message, where }) =>
-        `${where.file ?? ""}${where.line === undefined ? "" : `:${where.line}`}: ${message}`,
+    "Found in the sources; whole rows were kept:",
+    findings.map(({ message, where: { file, line } }) =>
+      file === undefined || message.includes(file)
+        ? message
+        : `${file}${line === undefined ? "" : `:${line}`}: ${message}`,
     ),
   );
   list("Casts that the sheet did not list; its copy in the result does:", added);

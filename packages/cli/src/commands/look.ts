@@ -18,13 +18,17 @@ export function lookCommand({ terminal, signal, finish }: Context): Command {
     .option("--json", "write one JSON document to standard output")
     .addHelpText("after", "\nExample:\n  $ wherry look --explain exports/2026-06-02.csv")
     .action(async (paths: string[], { explain = false, json = false, ...reading }: Options) => {
-      const { files, skipped, problems, warnings } = await look(paths, {
+      const { files, skipped, problems, warnings, sameCasts } = await look(paths, {
         ...readingOptions(reading),
         signal,
         onProgress: terminal.progress,
       });
       terminal.endProgress();
-      terminal.out(json ? `${JSON.stringify(lookDocument(files), null, 2)}\n` : lookText(files, { explain }));
+      terminal.out(
+        json
+          ? `${JSON.stringify(lookDocument(files, sameCasts, warnings), null, 2)}\n`
+          : lookText(files, { explain }, sameCasts),
+      );
       for (const path of skipped) terminal.talk(`skipped ${path}\n`);
       [...warnings, ...problems].forEach(terminal.problem);
       finish(worst(problems.length > 0 ? exitOf(problems) : Exit.clean));

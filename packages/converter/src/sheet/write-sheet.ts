@@ -1,6 +1,7 @@
 import type { Cast } from "@wherry/core";
 import type { Question, UnderstoodFile } from "@wherry/formats";
 import { stringify } from "yaml";
+import { gatherQuestions } from "../understand/gather-questions.ts";
 import { fileName, mintIds, placed } from "./cast-ids.ts";
 import { resolved, type SchemaNode, schemaAt } from "./sheet-schema.ts";
 
@@ -150,8 +151,13 @@ function answerBlock(questions: readonly Question[]): string[] {
   return [
     "# Open questions. Until they are answered, the casts that they name are held back.",
     "# answers:",
-    ...questions.flatMap(({ text, where, candidates, answerWith }) => [
-      `#   # ${oneLine(text)}${where.file === undefined ? "" : ` (${fileName(where.file)}${where.line === undefined ? "" : `, line ${where.line}`})`}`,
+    ...gatherQuestions(questions).flatMap(({ text, where, candidates, answerWith, moreFiles }) => [
+      `#   # ${oneLine(text)}${where.file === undefined ? "" : ` (${fileName(where.file)}${where.line === undefined ? "" : `, line ${where.line}`}${moreFiles === 0 ? "" : `, and ${moreFiles} more ${moreFiles === 1 ? "file" : "files"}`})`}`,
+      ...(moreFiles === 0
+        ? []
+        : [
+            "#   # One answer for all of them; where they differ, one line for each with its name instead of *.",
+          ]),
       ...(candidates.length > 0 ? [`#   # Possible answers: ${candidates.join(", ")}`] : []),
       `#   - ${oneLine(answerWith).replace(/^-\s*/, "")}`,
     ]),

@@ -1,12 +1,24 @@
-import { type Cast, type Column, convertUnits, type Evidence, parseDecimal } from "@wherry/core";
+import {
+  type Cast,
+  type Column,
+  convertUnits,
+  type Evidence,
+  type Problem,
+  parseDecimal,
+} from "@wherry/core";
 import type { UnderstoodFile } from "@wherry/formats";
+import type { SameCast } from "../same-casts.ts";
 import { QUANTITIES, type Quantity } from "../vocabulary/quantities.ts";
 
 /** What `look --json` prints, of the form of the schema look.schema.json. */
 export interface LookDocument {
   readonly version: 1;
   readonly files: readonly LookFile[];
+  readonly sameCasts: readonly SameCast[];
+  readonly warnings: readonly LookFinding[];
 }
+
+export type LookFinding = Omit<Problem, "remedy"> & { readonly remedy: string | null };
 
 export interface LookFile
   extends Pick<
@@ -22,12 +34,15 @@ export interface LookFile
     readonly candidates: readonly string[];
     readonly answerWith: string;
   }[];
+  readonly findings: readonly LookFinding[];
 }
 
 export interface LookCast {
   readonly id: string;
   readonly kind: Cast["kind"];
   readonly state: Cast["state"];
+  /** Only for casts of a product of this program. */
+  readonly finished?: true;
   /** ISO 8601 UTC; null where it is not known. */
   readonly start: string | null;
   readonly end: string | null;
@@ -61,9 +76,20 @@ export interface LookColumn {
 }
 
 /** The JSON document of `look`: units as products store them, times in UTC, null for what is not known. */
-export function lookDocument(files: readonly UnderstoodFile[]): LookDocument {
-  return { version: 1, files: files.map(lookFile) };
+export function lookDocument(
+  files: readonly UnderstoodFile[],
+  sameCasts: readonly SameCast[] = [],
+  warnings: readonly Problem[] = [],
+): LookDocument {
+  return { version: 1, files: files.map(lookFile), sameCasts, warnings: warnings.map(lookFinding) };
 }
+
+const lookFinding = ({ code, message, where, remedy }: Problem): LookFinding => ({
+  code,
+  message,
+  where,
+  remedy: remedy ?? null,
+});
 
 function lookFile(file: UnderstoodFile): LookFile {
   const { path, format, sha256, encoding, lineEnding, delimiter, decimal, missingMarkers } = file;
@@ -85,6 +111,7 @@ function lookFile(file: UnderstoodFile): LookFile {
       candidates,
       answerWith,
     })),
+    findings: file.findings.map(lookFinding),
   };
 }
 
@@ -98,6 +125,7 @@ function lookCast(cast: Cast, decimal: UnderstoodFile["decimal"]): LookCast {
     id: cast.id,
     kind: cast.kind,
     state: cast.state,
+    ...(cast.finished ? { finished: true as const } : {}),
     start: cast.timeRole === "start" ? isoTime(cast.time) : null,
     end: isoTime(end),
     time: isoTime(cast.time),

@@ -1,13 +1,34 @@
-import { type Cast, type Evidence, parseNumber } from "@wherry/core";
+import { type Cast, parseNumber } from "@wherry/core";
 import type { Question, UnderstoodFile } from "@wherry/formats";
+import { type SameCast, sameCastProblem } from "../same-casts.ts";
 import { isoTime, type LookColumn, lookDocument } from "./look-document.ts";
 
 /**
  * What `look` prints: a note per file on casts, times, places and columns, with how each is known, and the open
  * questions last with the exact answer to give. Plain text, no colour, lines end with LF.
  */
-export function lookText(files: readonly UnderstoodFile[], options: { readonly explain: boolean }): string {
-  return files.map((file) => fileNote(file, options.explain)).join("\n");
+export function lookText(
+  files: readonly UnderstoodFile[],
+  options: { readonly explain: boolean },
+  sameCasts: readonly SameCast[] = [],
+): string {
+  return [...files.map((file) => fileNote(file, options.explain)), ...sameCastNote(sameCasts)].join("\n");
+}
+
+/** Casts that stand twice, those of two files that differ in the same way together. */
+function sameCastNote(sameCasts: readonly SameCast[]): string[] {
+  if (sameCasts.length === 0) return [];
+  const lines = ["The same cast twice"];
+  const groups = new Map<string, SameCast[]>();
+  for (const same of sameCasts) {
+    const files = JSON.stringify(same.casts.map(({ path }) => path));
+    groups.set(files, [...(groups.get(files) ?? []), same]);
+  }
+  for (const own of groups.values()) {
+    lines.push(...own.slice(0, 3).map((same) => `  - ${sameCastProblem(same).message}`));
+    if (own.length > 3) lines.push(`    and so are ${own.length - 3} more casts of these files`);
+  }
+  return [`${lines.join("\n")}\n`];
 }
 
 const indent = (line: string): string => (line === "" ? "" : `  ${line}`);
@@ -17,8 +38,7 @@ function fileNote(file: UnderstoodFile, explain: boolean): string {
   const [looked] = lookDocument([file]).files;
   for (const [i, cast] of file.casts.entries()) {
     lines.push("", ...castNote(cast, looked?.casts[i]?.columns ?? [], file.encoding !== null).map(indent));
-    if (explain)
-      lines.push("", "    How it is known", ...explained(cast.evidence).map((line) => `      ${line}`));
+    if (explain) lines.push("", ...explained(cast).map(indent).map(indent));
   }
   if (file.findings.length > 0) {
     lines.push("", "  Found while reading");
@@ -150,12 +170,31 @@ function columnTable(columns: readonly LookColumn[]): string[] {
   );
 }
 
-function explained(evidence: readonly Evidence[]): string[] {
-  return evidence.map(({ fact, certainty: known, because, where }) => {
-    const line =
-      where.line === undefined || because.startsWith(`line ${where.line} `) ? "" : ` [line ${where.line}]`;
-    return `${fact}: ${known}, ${because.replace(/^answered: /, "")}${line}`;
+/** What each line or variable of the source told, in its order, and the lines of which nothing was taken. */
+function explained({ id, evidence, notes }: Cast): string[] {
+  const places = new Map<string, string[]>();
+  const byLine = [...evidence].sort((a, b) => (a.where.line ?? Infinity) - (b.where.line ?? Infinity));
+  for (const { fact, certainty: known, because, where } of byLine) {
+    const place =
+      where.line === undefined ? (where.variable ?? where.attribute ?? "whole file") : `line ${where.line}`;
+    const words = because.replace(/^answered: /, "").replace(`${place} says `, "");
+    places.set(place, [...(places.get(place) ?? []), `${fact}: ${known}, ${words}`]);
+  }
+  const width = Math.max(0, ...[...places.keys()].map((place) => place.length));
+  const lines = [...places].flatMap(([place, facts]) =>
+    facts.map((fact, index) => `  ${(index === 0 ? place : "").padEnd(width)}  ${fact}`),
+  );
+  const untold = notes.filter((note) => {
+    const bare = note.trim().replace(/^[#%*;/!@\s]+/, "");
+    return /\w/.test(bare) && !bare.includes(id) && !evidence.some(({ because }) => because.includes(bare));
   });
+  return [
+    "How it is known, line by line",
+    ...lines,
+    ...(untold.length === 0
+      ? []
+      : ["", "Kept as notes, nothing taken from them", ...untold.map((note) => `  ${note.trim()}`)]),
+  ];
 }
 
 function questionNote(questions: readonly Question[]): string[] {

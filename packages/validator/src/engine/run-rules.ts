@@ -16,6 +16,8 @@ export function fillMessage(text: string, where: Place, detail: Detail): string 
   };
   return text.replace(/\{(\w+)\}/g, (all, word: string) => {
     const value = words[word];
+    // a word of the rule's own may be left out
+    if (value === "" && detail.fill?.[word] === "") return "";
     return value === undefined ? all : inWords(value as Plain);
   });
 }

@@ -68,15 +68,17 @@ function isOnLand({ edges, byLatitude }: Land, lat: number, lon: number): boolea
   return inside;
 }
 
-/** Distance to the nearest coast, km, on a plane about the place; right for the distances that matter here. */
+/** Distance to the nearest coast, km, or more than `within`; on a plane about the place; right for the distances that matter here. */
 function toCoast({ edges, byLatitude }: Land, lat: number, lon: number, within: number): number {
   const scale = KM_A_DEGREE * Math.cos((lat * Math.PI) / 180);
   let least = Number.POSITIVE_INFINITY;
   const reach = Math.ceil(within / KM_A_DEGREE);
   for (let y = Math.floor(lat) - reach; y <= Math.floor(lat) + reach; y += 1)
     for (const at of byLatitude.get(y) ?? []) {
-      const [x1, y1] = [(edges[at]! - lon) * scale, (edges[at + 1]! - lat) * KM_A_DEGREE];
-      const [x2, y2] = [(edges[at + 2]! - lon) * scale, (edges[at + 3]! - lat) * KM_A_DEGREE];
+      const [x1, x2] = [(edges[at]! - lon) * scale, (edges[at + 2]! - lon) * scale];
+      // most edges of a degree of latitude are far off
+      if ((x1 > within && x2 > within) || (x1 < -within && x2 < -within)) continue;
+      const [y1, y2] = [(edges[at + 1]! - lat) * KM_A_DEGREE, (edges[at + 3]! - lat) * KM_A_DEGREE];
       const length = (x2 - x1) ** 2 + (y2 - y1) ** 2;
       const along = length === 0 ? 0 : -(x1 * (x2 - x1) + y1 * (y2 - y1)) / length;
       const part = Math.min(1, Math.max(0, along));
@@ -88,13 +90,17 @@ function toCoast({ edges, byLatitude }: Land, lat: number, lon: number, within: 
 /** Distances beyond this are given as this, km. */
 const TOLD = 200;
 
+/** Places whose distance is worked out; the others are known to lie far enough. */
+const MEASURED = 20;
+
 /**
  * Distances inland by the coastline of Natural Earth, which leaves out narrow inlets, lakes and small islands.
  *
  * Places that even the roughest coastline has at sea are answered without reading the finer one.
  *
  * @param least  distance below which 0 is given, km
- * @returns      km for each place; 0 at sea, 200 for 200 and more
+ * @returns      km for each place; 0 at sea, 200 for 200 and more; after the first twenty places inland `least` for
+ *               those that lie at least so far
  */
 export async function inland(
   places: readonly (readonly [lat: number, lon: number])[],
@@ -105,9 +111,11 @@ export async function inland(
   const perhaps = wrapped.map(([lat, lon]) => isOnLand(rough, lat, lon));
   if (!perhaps.includes(true)) return places.map(() => 0);
   const fair = await land("fair");
+  let measured = 0;
   return wrapped.map(([lat, lon], index) => {
     if (!perhaps[index] || !isOnLand(fair, lat, lon)) return 0;
-    const far = Math.min(TOLD, toCoast(fair, lat, lon, TOLD));
-    return far >= least ? far : 0;
+    if (toCoast(fair, lat, lon, least) < least) return 0;
+    measured += 1;
+    return measured > MEASURED ? least : Math.min(TOLD, toCoast(fair, lat, lon, TOLD));
   });
 }

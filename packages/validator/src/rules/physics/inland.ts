@@ -7,7 +7,7 @@ import { houseClause, PHYSICS } from "./house.ts";
 /** km. The coastline leaves out inlets that are narrower than some kilometres. */
 const FAR = 10;
 /** Places that are looked up at the most; a file of more has its kind of places among the first. */
-const MOST = 20_000;
+const MOST = 5000;
 
 const example = (lat: string, lon: string) => `dimensions: n = 2 ; variables:
   double y(n) ; y:standard_name = "latitude" ; y:units = "degrees_north" ;
@@ -53,7 +53,7 @@ export const inlandPositions = defineRule({
     if (inside.length === 0) return;
     const exchanged = places.map(([y, x]) => [x, y] as const).filter(([y]) => Math.abs(y) <= 90);
     const atSea =
-      exchanged.length === places.length && (await inland(exchanged, 0)).every((distance) => distance === 0);
+      exchanged.length === places.length && (await inland(exchanged, 1)).every((distance) => distance === 0);
     report({ variable: variable.name }, "far", {
       places: inside.sort((a, b) => a - b),
       fill: {

@@ -170,3 +170,26 @@ cols = [Col("Djup [m]", "z m", W.z, "{:.2f}"), Col("Vattentemperatur [°C]", "t 
 head = ["Plats: Utterstegen (påhittad)", "Starttid: 2 juni 2023 10:30 CEST", "Latitud: 58.20100 N", "Longitud: 11.30200 Ö"]
 for name, codec, eol in (("swedish-utf-16-with-mark.txt", "utf-16le", "CRLF"), ("swedish-utf-16-big-endian.txt", "utf-16be", "LF"), ("swedish-windows-1252.txt", "windows-1252", "CR"), ("swedish-utf-8-with-mark.txt", "utf-8-bom", "CRLF")):
     export(name, [*head, *table(cols, "\t")], [cast(cols, START, 58.201, 11.302)], delimiter="\t", encoding=codec, eol=eol)
+
+# a decimal comma in most columns, and one with points: thousands, or another sign?
+comma = [f"{x:.2f}".replace(".", ",") for x in W.t]
+cols = [Col("Tiefe [m]", "z m", [f"{x:.2f}".replace(".", ",") for x in W.z]), Col("Temperatur [°C]", "t C", comma), Col("Leitfähigkeit [mS/cm]", "c mS", [f"{x:.3f}" for x in W.c])]
+GERMAN = ["Beginn: 2. Juni 2023 10:30 MESZ", "Breite: 51,2010 N", "Länge: 4,3020 W"]
+truth = cast(cols[:2], START, decimal=",")
+truth["columns"] += cast(cols[2:], START)["columns"]
+export("one-column-with-points-among-commas.csv", [*GERMAN, *table(cols, ";")], [truth], delimiter=";", decimal=",",
+       asks=[ask("decimalSign", ["column:Leitfähigkeit [mS/cm]"], words=["decimalsign", "units:leitf"])], why="19.532 is 19 thousand or 19 and a half")
+cols[2] = Col("Leitfähigkeit [mS/cm]", "c mS", [f"{x:.2f}" for x in W.c])
+truth = cast(cols[:2], START, decimal=",")
+truth["columns"] += cast(cols[2:], START)["columns"]
+export("one-column-with-two-places-and-points.csv", [*GERMAN, *table(cols, ";")], [truth], delimiter=";", decimal=",",
+       asks=[ask("decimalSign", ["column:Leitfähigkeit [mS/cm]"], must=False, words=["decimalsign", "units:leitf", "quantity"])])
+# a small table as wide as the data
+cols = plain()
+lines = ["Time UTC,Latitude,Longitude", "2023-06-02 08:30,51.20100,-4.30200", *table(cols)]
+export("small-table-as-wide-as-the-data.csv", lines, [cast(cols, START)])
+lines = ["Cast,Start UTC,Lat,Lon,Depth m", "K7,2023-06-02 08:30,51.20100,-4.30200,12", "K8,2023-06-02 09:10,51.20400,-4.30800,14", "", "Cast,pressure [dbar],temperature [degC],conductivity [mS/cm]"]
+for name, w in (("K7", Water(14)), ("K8", Water(16))):
+    lines += [",".join((name, *cells)) for cells in zip(*(c.cells for c in plain(w)))]
+export("list-of-casts-above-the-data.csv", lines, [cast(plain(Water(14)), START, id="K7"), cast(plain(Water(16)), "2023-06-02T09:10:00Z", 51.204, -4.308, id="K8")],
+       asks=[ask("time", ["start", "latitude", "longitude"], must=False, words=["time", "position"])])

@@ -129,3 +129,19 @@ export("offset-in-the-cells.csv", [*POSITION, *table(cols)], [cast(cols, "2023-1
 cols = [Col("year", "time", ["2023"] * N), Col("month", "time", ["6"] * N), Col("day", "time", ["2"] * N), Col("hour", "time", ["8"] * N), Col("minute", "time", ["30"] * N), Col("second", "time", [str(2 * i) for i in range(N)]), *water()]
 export("year-month-day-in-columns.csv", ["clock: UTC", *POSITION, *table(cols)], [cast(cols, "2023-06-02T08:30:00Z")],
        asks=[ask("time", ["start", *(f"column:{c.header}" for c in cols[:6])], must=False, words=["time"])])
+
+# seconds that do not begin at 0: of the day, since the power was switched on, or since the start?
+cols = elapsed("time [s]", [str(30600 + 2 * i) for i in range(N)])
+export("seconds-of-the-day.csv", ["start: 2023-06-02T08:30:00Z", *POSITION, *table(cols)], [cast(cols, "2023-06-02T08:30:00Z")],
+       asks=[ask("time", ["start"], must=False, words=["time"])], why="08:30:00 is 30600 s of the day")
+cols = elapsed("time [s]", [str(4000 + 2 * i) for i in range(N)])
+export("seconds-that-begin-late.csv", ["start: 2023-06-02T08:30:00Z", *POSITION, *table(cols)], [cast(cols, "2023-06-02T08:30:00Z")],
+       asks=[ask("time", ["start"], words=["time"])], why="seconds since the power was switched on, or since the start?")
+cols = elapsed("elapsed [s]", [f"{0.5 * i + 0.5:.1f}" for i in range(N)])
+export("elapsed-from-half-a-second.csv", ["start: 2023-06-02T08:30:00Z", *POSITION, *table(cols)], [cast(cols, "2023-06-02T08:30:00.5Z")])
+cols = timed("hhmmss", [clock(BEGIN + 2 * i, sep="") for i in range(N)])
+export("clock-without-colons.csv", ["date: 2023-06-02", "clock: UTC", *POSITION, *table(cols)], [cast(cols, "2023-06-02T08:30:00Z")],
+       asks=[ask("units", ["start", "column:hhmmss"], must=False, words=["units:hhmmss", "time"])])
+cols = timed("date UTC", [clock(BEGIN + 2 * i, "20230602", sep="") for i in range(N)])
+export("stamp-of-fourteen-digits.csv", [*POSITION, *table(cols)], [cast(cols, "2023-06-02T08:30:00Z")],
+       asks=[ask("time", ["start", "column:date UTC"], must=False, words=["units", "time"])])

@@ -274,7 +274,7 @@ function headerLines({ text, file }: Good): Change[] {
 }
 
 /** Words that take something back. */
-function reservations({ text, file }: Good): Change[] {
+function reservations({ name, text, file }: Good): Change[] {
   const added: Change[] = [
     {
       what: "a clock that was fast",
@@ -282,11 +282,13 @@ function reservations({ text, file }: Good): Change[] {
       fits: (read) => asksAbout(read, /^clockCorrection/),
     },
   ];
+  // behind a line of values a word belongs to the last of them
+  if (name.startsWith("small-table") || name.startsWith("list-of-casts")) return added;
   for (const cast of file.casts) {
     const from = (fact: string) =>
       cast.evidence.find((each) => each.fact === fact && each.certainty !== "assumed")?.where.line ?? -1;
     const near = (line: number) => withLine(text, line, `${lineOf(text, line)} (approx.)`);
-    const inHeader = (line: number) => line > 0 && !cast.lines.includes(line) && !asTable(lineOf(text, line));
+    const inHeader = (line: number) => line > 0 && !cast.lines.includes(line);
     if (inHeader(from("time")) && /\d:\d\d|\dh\d\d/.test(lineOf(text, from("time"))) && noRowTimes(cast))
       added.push({
         what: `an approximate time: ${lineOf(text, from("time"))}`,
@@ -303,8 +305,6 @@ function reservations({ text, file }: Good): Change[] {
   return added;
 }
 
-/** Values of a small table: a word behind the last of them belongs to that one. */
-const asTable = (line: string) => line.split(/[;\t]/).length > 3;
 const noRowTimes = ({ evidence }: UnderstoodFile["casts"][number]) =>
   !evidence.some(({ fact }) => fact.startsWith("timeColumn:"));
 

@@ -1,12 +1,5 @@
-import {
-  type Cast,
-  type Column,
-  type Evidence,
-  flagSchemeOf,
-  flagSchemes,
-  median,
-  type Problem,
-} from "@wherry/core";
+import { type Cast, type Column, type Evidence, median, type Problem } from "@wherry/core";
+import { attachFlags } from "./attach-flags.ts";
 import type { ColumnContext, Note, Settled } from "./column-context.ts";
 import type { ColumnMeaning } from "./column-meaning.ts";
 import { conductivityKind } from "./conductivity-kind.ts";
@@ -68,6 +61,7 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
       );
       continue;
     }
+    if (column.signDoubtful) askSign(column, context);
     if (meaning.kind === "flag") {
       flagColumns.push(column);
       continue;
@@ -118,7 +112,7 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
     built.push({ index: column.index, column: otherColumn(column, numbers) });
   built.sort((a, b) => a.index - b.index);
   for (const { column } of built) add(column);
-  attachFlags(flagColumns, columns, texts, cast, context);
+  attachFlags(flagColumns, columns, texts, cast, context, note);
   return { columns, texts, timeColumns, evidence: found, findings, markers: [...markers] };
 }
 
@@ -127,6 +121,19 @@ const endsOf = (rows: TableRows, index: number) => ({
   first: rows.cell(0, index),
   last: rows.cell(rows.length - 1, index),
 });
+
+/** Points among commas, or commas among points, in groups that may count thousands. */
+function askSign({ head, numbers }: RawColumn, { facts, id }: ColumnContext): void {
+  facts.inquiry.settle({
+    topic: "decimalSign",
+    column: head.header,
+    holds: [id],
+    text: `Is the sign in the numbers under "${head.header}" a decimal sign, or does it group thousands (${numbers?.first})? Other columns have another decimal sign.`,
+    candidates: ["decimal", "thousands"],
+    read: oneOf("decimal", "thousands"),
+    form: "decimal or thousands",
+  });
+}
 
 /** A column without a name, or of an unknown one whose unit measures what no other column of the cast does. */
 function askByUnit({ head, meaning, index }: RawColumn, cast: RawCast, { facts, id }: ColumnContext): void {
@@ -177,39 +184,6 @@ function answeredQuantity(column: RawColumn, { facts, id }: ColumnContext, note:
   if (given.value.kind === "quantity") return { ...given.value, because: given.because, byPerson: true };
   note(column, "answered", given.because);
   return given.value;
-}
-
-/** Flag columns go to the column left of them; alone they pass through as text. */
-function attachFlags(
-  flagColumns: readonly RawColumn[],
-  columns: Map<string, Column>,
-  texts: Map<string, readonly string[]>,
-  cast: RawCast,
-  { facts }: ColumnContext,
-): void {
-  for (const flag of flagColumns) {
-    const values = cast.rows.column(flag.index);
-    const left = [...columns].filter(([, { source }]) => source !== null && source.index < flag.index).at(-1);
-    if (!left || left[1].source?.index !== flag.index - 1) {
-      texts.set(flag.head.header, values);
-      continue;
-    }
-    const { header } = flag.head;
-    const answer = facts.inquiry.settle({
-      topic: "flagScheme",
-      column: header,
-      holds: [],
-      text: `Which flag scheme do the numbers under "${header}" belong to? Until that is known they are kept and not used.`,
-      candidates: [],
-      example: "unknown",
-      read: (value) => flagSchemeOf(value) ?? value,
-      form: `the name of a flag scheme; known are ${flagSchemes.join(", ")}`,
-    });
-    columns.set(left[0], {
-      ...left[1],
-      sourceFlags: { scheme: answer?.value ?? "unknown", header, values },
-    });
-  }
 }
 
 function unreadFinding(column: RawColumn, numbers: NumberColumn, cast: RawCast, file: string): Problem {

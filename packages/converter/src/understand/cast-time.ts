@@ -114,7 +114,8 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
         time = secondsOf(day, rows.since.secondOfDay ?? 0) - zone.minutes[0]! * 60 + first;
         found.push(evidence("time", "stated", `the head says "${rows.since.words}"`, place(cast.headLine)));
       }
-    } else if (stated) time = stated.utc + first;
+    } else if (stated && rows.doubtful) sinceMidnight(stated, first);
+    else if (stated) time = stated.utc + first;
     time = possible(time);
     if (!Number.isNaN(time)) endTime = time + (elapsed.findLast((value) => !Number.isNaN(value)) ?? NaN);
   } else if (stated) time = stated.utc;
@@ -271,21 +272,40 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
     }
   }
 
-  /** A start that the header calls approximate is a person's to confirm or to better. */
-  function approximately({ line }: HeaderMoment, about: number): void {
+  /** Seconds that begin late: of the day if the header's time of day is the same, else asked. */
+  function sinceMidnight(header: { utc: number; zone: KnownZone | null }, first: number): void {
+    const ofDay = (header.utc + (header.zone?.minutes ?? 0) * 60) % 86_400;
+    if (Math.abs(ofDay - first) <= TOLERANCE) time = header.utc + (first - ofDay);
+    else
+      askStart(
+        `The seconds of the rows begin at ${first}, and the header gives the time ${writeUtc(header.utc)}. When did the cast start?`,
+        [header.utc, header.utc + first],
+      );
+  }
+
+  function askStart(text: string, candidates: readonly number[], line?: number): void {
     const settled = facts.inquiry.settle({
       topic: "time",
       cast: id,
       holds: [id],
-      text: `Line ${line.number} gives the time as approximate: "${line.text}". When did the cast start, as well as you know?`,
-      line: line.number,
-      candidates: [writeUtc(about)],
+      text,
+      ...(line === undefined ? {} : { line }),
+      candidates: candidates.map(writeUtc),
       read: readUtc,
       form: "a time in UTC such as 2024-05-20T09:00:00Z",
     });
     time = settled?.value ?? NaN;
-    endTime += time - about;
     if (settled) found.push(evidence("time", "answered", settled.because, place()));
+  }
+
+  /** A start that the header calls approximate is a person's to confirm or to better. */
+  function approximately({ line }: HeaderMoment, about: number): void {
+    askStart(
+      `Line ${line.number} gives the time as approximate: "${line.text}". When did the cast start, as well as you know?`,
+      [about],
+      line.number,
+    );
+    endTime += time - about;
   }
 
   /** The header says that the clock was wrong; whether the times were put right nothing tells. */

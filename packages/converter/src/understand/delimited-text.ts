@@ -17,6 +17,7 @@ import { castTime } from "./cast-time.ts";
 import type { Moment } from "./clock.ts";
 import { decimalOf, guessDecimal } from "./decimal-sign.ts";
 import { findLayout, type RowLayout } from "./delimiter.ts";
+import { depthReference } from "./depth-reference.ts";
 import { type ByteSource, openText } from "./encoding.ts";
 import { allLines, evidence, type FileFacts, settleOrder } from "./file-facts.ts";
 import { meaningOfO } from "./header-lines.ts";
@@ -24,6 +25,7 @@ import { Inquiry, oneOf } from "./inquiry.ts";
 import { TextLines } from "./lines.ts";
 import type { NumberStyleOfFile } from "./number-column.ts";
 import { instrumentFacts, namedMissingMarkers } from "./other-facts.ts";
+import { compareOwnDerived } from "./own-derived.ts";
 import { askPressureInAir } from "./pressure-kind.ts";
 import { headsOfBlock, markShared, type RawCast, rawCasts, shareLines } from "./raw-cast.ts";
 import { tableOf } from "./read-table.ts";
@@ -71,11 +73,12 @@ export function readDelimitedText(
     decimal: reading.decimal,
     named: named.map((text) => ({ text, value: parseDecimal(text, { decimal: reading.decimal }) })),
   };
+  const person = { inquiry, names: context.names ?? [] };
   const found: RawCast[] = [];
   for (const [i, block] of blocks.entries()) {
     const heads = headsOfBlock(block, layout);
     const own = { own: lines.own[i] ?? [], shared: lines.shared, texts: lines.texts[i] ?? [] };
-    found.push(...rawCasts(block, tableOf(block, text, layout, style), heads, own, style, inquiry));
+    found.push(...rawCasts(block, tableOf(block, text, layout, style), heads, own, style, person));
   }
   const casts = markShared(found);
   const ids = castIds(casts, path);
@@ -197,61 +200,10 @@ function buildCast(
     segments: [],
     steps: [],
   };
-  return askPressureInAir(built, facts);
-}
-
-/** Depth is below the surface where it begins near 0 and no datum is named; else that is asked. */
-function depthReference(
-  cast: RawCast,
-  depth: Cast["columns"] extends ReadonlyMap<string, infer C> ? C | null : never,
-  kind: Cast["kind"],
-  id: string,
-  facts: FileFacts,
-): readonly Evidence[] {
-  if (!depth?.source || kind === "fixed-depth") return [];
-  const turned = facts.inquiry.questions.some(
-    ({ about, casts }) => about === "depthSign" && casts.includes(id),
-  );
-  if (turned) return [];
-  const place = cast.headLine === null ? { file: facts.path } : { file: facts.path, line: cast.headLine };
-  const words = [depth.source.header, ...allLines(cast).map(({ text }) => text)];
-  const datum = words.find((text) =>
-    /chart datum|lowest astronomical|mean sea level|\bMSL\b|seekartennull|z[eé]ro hydrographique|above (?:the )?(?:bed|bottom)/i.test(
-      text,
-    ),
-  );
-  const surface = words.find((text) =>
-    /below (?:the )?(?:water |sea )?surface|unter (?:der )?(?:wasser)?oberfl|sous la surface|bajo la superficie/i.test(
-      text,
-    ),
-  );
-  let least = Number.POSITIVE_INFINITY;
-  let most = Number.NEGATIVE_INFINITY;
-  for (const value of depth.values) {
-    if (value < least) least = value;
-    if (value > most) most = value;
-  }
-  if (!datum && surface) return [evidence("verticalReference", "stated", `"${surface}"`, place)];
-  if (!datum && least < 2.5 && most >= 0)
-    return [
-      evidence(
-        "verticalReference",
-        "assumed",
-        `depth below the surface: ${depth.source.header} begins at ${Math.round(least * 100) / 100} m and no datum is named`,
-        place,
-      ),
-    ];
-  const settled = facts.inquiry.settle({
-    topic: "verticalReference",
-    holds: [id],
-    text: datum
-      ? `"${datum}": is "${depth.source.header}" measured from the water surface or from that datum?`
-      : `From which vertical reference is the depth "${depth.source.header}" measured? It does not begin near 0.`,
-    candidates: ["surface", "chart datum"],
-    read: oneOf("surface", "chart datum", "deck", "bed"),
-    form: "surface, chart datum, deck or bed",
-  });
-  return settled ? [evidence("verticalReference", "answered", settled.because, place)] : [];
+  const asked = askPressureInAir(built, facts);
+  const compared = compareOwnDerived(asked);
+  findings.push(...compared.findings);
+  return { ...asked, evidence: [...asked.evidence, ...compared.evidence] };
 }
 
 function fileFacts(

@@ -3,7 +3,10 @@ import { type Parting, partingAt } from "./cast-gaps.ts";
 import type { Moment } from "./clock.ts";
 import { type ColumnHead, readHead } from "./column-head.ts";
 import { type ColumnMeaning, meaningOf } from "./column-meaning.ts";
+import { otherSign, withOtherSign } from "./column-sign.ts";
 import type { RowLayout } from "./delimiter.ts";
+import { namedByPerson } from "./extra-names.ts";
+import type { FileFacts } from "./file-facts.ts";
 import type { HeaderLine } from "./header-lines.ts";
 import { type Inquiry, oneOf } from "./inquiry.ts";
 import type { NumberColumn, NumberStyleOfFile } from "./number-column.ts";
@@ -19,6 +22,8 @@ export interface RawColumn {
   readonly head: ColumnHead;
   readonly meaning: ColumnMeaning;
   readonly numbers: NumberColumn | null;
+  /** Whether a person has to say if its points (or commas) group thousands. */
+  readonly signDoubtful: boolean;
   /** For dates and times. */
   readonly moments: readonly (Moment | null)[] | null;
 }
@@ -42,6 +47,9 @@ export interface RawCast {
   /** Other casts have the same lines, so that a time of day in them is not this cast's own. */
   readonly sharesLines: boolean;
 }
+
+/** What a person has said: answers, and names of their own for quantities. */
+type Person = Pick<FileFacts, "inquiry" | "names">;
 
 /** Divides the lines outside the tables into those for every cast and those for one. */
 export function shareLines(blocks: readonly Block[], below: readonly OtherLine[]) {
@@ -94,8 +102,9 @@ export function rawCasts(
     readonly texts: readonly string[];
   },
   style: NumberStyleOfFile,
-  inquiry: Inquiry,
+  person: Person,
 ): readonly RawCast[] {
+  const { inquiry } = person;
   const common = { notes: lines.texts, headLine: block.head?.nameLine ?? null, sharesLines: false };
   const groups = groupsByCast(table, heads, style).map(({ name, rows }): RawCast => {
     const own = rows === null ? table : partOf(table, rows, style);
@@ -106,15 +115,13 @@ export function rawCasts(
       columnName: name,
       rows: own.rows,
       lines: own.rows.at.map((i) => i + 1),
-      columns: rawColumns(own, heads, style),
+      columns: rawColumns(own, heads, style, inquiry),
       parting: null,
     };
   });
   const [whole] = groups;
   if (groups.length > 1 || !whole || whole.columnName !== null || block.gaps.length === 0) return groups;
-  const vertical = whole.columns.find(
-    ({ meaning, numbers: read, head }) => read !== null && isVertical(meaning, head.header, inquiry),
-  );
+  const vertical = whole.columns.find((column) => column.numbers !== null && isVertical(column, person));
   const answer = inquiry.given({ topic: "castSplitting", read: oneOf("one", "each") })?.value ?? null;
   const parting = vertical?.numbers ? partingAt(block.gaps, vertical.numbers.values, answer) : null;
   if (parting === null) return groups;
@@ -133,17 +140,19 @@ export function rawCasts(
       shared: [...lines.own, ...lines.shared],
       rows: part.rows,
       lines: part.rows.at.map((line) => line + 1),
-      columns: rawColumns(part, heads, style),
+      columns: rawColumns(part, heads, style, inquiry),
       parting,
     };
   });
 }
 
 /** Pressure or depth, by its head or as a person answered. */
-function isVertical(meaning: ColumnMeaning, header: string, inquiry: Inquiry): boolean {
+function isVertical(column: RawColumn, { inquiry, names }: Person): boolean {
   const isOne = (name: string) => ["pressure", "absolute_pressure", "depth"].includes(name);
+  const { header } = column.head;
   const answered = inquiry.given({ topic: "quantity", column: header, read: (value) => value })?.value;
   if (answered !== undefined) return isOne(answered.split(/\s*\[/)[0]!);
+  const meaning = namedByPerson(column, names) ?? column.meaning;
   if (meaning.kind === "letter") return meaning.letters.some(isOne);
   return (meaning.kind === "quantity" || meaning.kind === "contradiction") && isOne(meaning.quantity);
 }
@@ -165,10 +174,34 @@ export function markShared(casts: readonly RawCast[]): readonly RawCast[] {
       }));
 }
 
+/** Numbers of a column, by its own decimal sign where that is not the file's. */
+function numbersBySign(
+  table: Table,
+  index: number,
+  header: string,
+  sample: readonly string[],
+  style: NumberStyleOfFile,
+  inquiry: Inquiry,
+): Pick<RawColumn, "numbers" | "signDoubtful"> {
+  const byFile = () => numbersOf(table, index, style);
+  if (otherSign(sample, style.decimal) === null) return { numbers: byFile(), signDoubtful: false };
+  const cells = table.rows.column(index);
+  const sign = otherSign(cells, style.decimal);
+  const given = inquiry.given({
+    topic: "decimalSign",
+    column: header,
+    read: oneOf("decimal", "thousands"),
+  })?.value;
+  if (sign === null || given === "thousands") return { numbers: byFile(), signDoubtful: false };
+  if (sign === "doubtful" && !given) return { numbers: byFile(), signDoubtful: true };
+  return { numbers: withOtherSign(cells, style) ?? byFile(), signDoubtful: false };
+}
+
 function rawColumns(
   table: Table,
   heads: readonly ColumnHead[],
   style: NumberStyleOfFile,
+  inquiry: Inquiry,
 ): readonly RawColumn[] {
   const columns: RawColumn[] = [];
   const used = new Map<string, number>();
@@ -178,18 +211,18 @@ function rawColumns(
     const cells = sample.map((row) => row[index] ?? "");
     const empty = given.header === "" && cells.every((cell) => cell === "");
     if (empty && rows.column(index).every((cell) => cell === "")) continue;
-    const numbers = numbersOf(table, index, style);
-    const meaning = meaningOf(given, cells, numbers);
     const bare = given.header === "" ? `column ${index + 1}` : given.header;
     // two columns of one name stay two columns
     const times = (used.get(bare) ?? 0) + 1;
     used.set(bare, times);
     const head = { ...given, header: times === 1 ? bare : `${bare} (${times})` };
+    const { numbers, signDoubtful } = numbersBySign(table, index, head.header, cells, style, inquiry);
+    const meaning = meaningOf(given, cells, numbers);
     const moments =
       meaning.kind === "time" || (meaning.kind === "elapsed" && numbers === null)
         ? readMoments(rows.column(index))
         : null;
-    columns.push({ index, head, meaning, numbers, moments });
+    columns.push({ index, head, meaning, numbers, signDoubtful, moments });
   }
   return columns;
 }

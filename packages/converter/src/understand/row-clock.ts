@@ -14,6 +14,7 @@ import type { FileFacts } from "./file-facts.ts";
 import type { RawCast, RawColumn } from "./raw-cast.ts";
 import { type RowTimes, rowTimesOf } from "./row-times.ts";
 import { headerMoments } from "./time-facts.ts";
+import { roleOfName } from "./vocabulary/quantity-words.ts";
 
 const SECONDS = { s: 1, ms: 0.001, min: 60, h: 3600, day: 86_400 } as const;
 
@@ -30,6 +31,8 @@ export interface ElapsedRows {
   readonly seconds: Float64Array;
   /** "minutes since …" in the head or header. */
   readonly since: Moment | null;
+  /** The name does not say that they begin with the cast, and their first value does not look so. */
+  readonly doubtful: boolean;
 }
 
 /** Times of rows by the columns that hold them; null if none does. */
@@ -139,14 +142,15 @@ function elapsedRows(
   }
   const scale = SECONDS[unit];
   const seconds = column.numbers.values.map((value) => (unit === "ms" ? value / 1000 : value * scale));
-  return { kind: "elapsed", seconds, since };
+  const named = roleOfName(column.head.name)?.role === "elapsed";
+  return { kind: "elapsed", seconds, since, doubtful: !named && (seconds.find(isKnown) ?? 0) > 60 };
 }
 
 /** Elapsed time written as h:mm:ss, or with one colon, which is asked about. */
 function clockedRows(cast: RawCast, id: string, column: RawColumn, facts: FileFacts): ElapsedRows | null {
   const { local } = rowTimesOf(column.moments ?? [], null, null);
   if (column.meaning.kind === "elapsed" && column.meaning.unit === "s")
-    return { kind: "elapsed", seconds: local, since: sinceOf(cast) };
+    return { kind: "elapsed", seconds: local, since: sinceOf(cast), doubtful: false };
   const form = facts.inquiry.settle({
     topic: "units",
     column: column.head.header,
@@ -159,8 +163,15 @@ function clockedRows(cast: RawCast, id: string, column: RawColumn, facts: FileFa
   })?.value;
   if (!form) return null;
   const scale = form === "min:s" ? 1 / 60 : 1;
-  return { kind: "elapsed", seconds: local.map((value) => value * scale), since: sinceOf(cast) };
+  return {
+    kind: "elapsed",
+    seconds: local.map((value) => value * scale),
+    since: sinceOf(cast),
+    doubtful: false,
+  };
 }
+
+const isKnown = (value: number) => !Number.isNaN(value);
 
 /** A moment after "since" in a header line. */
 function sinceOf(cast: RawCast): Moment | null {

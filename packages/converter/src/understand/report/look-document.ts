@@ -176,7 +176,7 @@ function numberColumn(cast: Cast, column: Column): LookColumn {
     sourceFirst: finite(column.source?.first),
     sourceLast: finite(column.source?.last),
     missing: column.values.reduce((count, value) => count + (Number.isNaN(value) ? 1 : 0), 0),
-    evidence: evidenceOf(cast, `column:${header}`),
+    evidence: [...evidenceOf(cast, `column:${header}`), ...evidenceOf(cast, `comparison:${header}`)],
   };
 }
 

@@ -102,6 +102,8 @@ function castNote(cast: Cast, columns: readonly LookColumn[], isText: boolean): 
   if (instrument.length > 0) facts.push(["instrument", instrument.join(", ")]);
   for (const [name, value] of facts) lines.push(`  ${name.padEnd(11)}${value}`);
   lines.push("", ...columnTable(columns).map(indent));
+  for (const { fact, because } of cast.evidence)
+    if (fact.startsWith("comparison:")) lines.push(`  ${fact.slice("comparison:".length)}: ${because}`);
   return lines;
 }
 

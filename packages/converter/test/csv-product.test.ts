@@ -97,7 +97,7 @@ describe.each(Object.entries(products))("%s product as CSV", async (name, datase
   });
 
   test("common properties have a prefix that CSVW knows", () => {
-    const known = /^(@|dc:|schema:)/;
+    const known = /^(@|dc:|rdfs:|schema:)/;
     const plain = new Set([
       "url",
       "dialect",

@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
-import { basename, dirname, resolve } from "node:path";
+import { basename, dirname, join, relative, resolve } from "node:path";
 import type { SurveySheet } from "@wherry/contracts";
 import { type BaseSheet, inheritedPaths, readBaseSheet, readSheet, standAloneText } from "@wherry/converter";
 import { fail, type Problem, type Result, succeed } from "@wherry/core";
@@ -51,13 +51,27 @@ async function gatherBases(
     if (bases.some((base) => base.sha256 === sha256)) continue;
     const base = readBaseSheet(own.value, name, sha256);
     if (!base.ok) return base;
-    bases.push(base.value);
+    bases.push({
+      ...base.value,
+      content: movedTo(base.value.content, relative(dirname(chain[0]!), dirname(place))),
+    });
     warnings.push(...base.warnings);
     const further = await gatherBases(place, own.value, [...chain, place], bases);
     if (!further.ok) return further;
     warnings.push(...further.warnings);
   }
   return succeed(undefined, warnings);
+}
+
+/** Paths in a base sheet begin at its own folder; in the sheet that inherits them, at that one's. */
+function movedTo(content: BaseSheet["content"], folder: string): BaseSheet["content"] {
+  const moved = (path: unknown) => (typeof path === "string" ? join(folder, path) : path);
+  const { notes, field_log: log } = content;
+  return {
+    ...content,
+    ...(Array.isArray(notes) ? { notes: notes.map(moved) } : {}),
+    ...(log === undefined ? {} : { field_log: moved(log) }),
+  };
 }
 
 async function readText(

@@ -1,3 +1,4 @@
+import { CELL_WORDS, textCell } from "../writers/csv-cell.ts";
 import type { DataSetFacts } from "./data-set-facts.ts";
 import { momentText } from "./product-facts.ts";
 
@@ -67,7 +68,12 @@ const COLUMNS: readonly ListColumn[] = [
 
 /** The position list of a data set as RFC 4180 text. */
 export const positionsCsv = ({ casts }: DataSetFacts): string =>
-  [COLUMNS.map(({ name }) => name), ...casts.map((cast) => COLUMNS.map(({ cell }) => quoted(cell(cast))))]
+  [
+    COLUMNS.map(({ name }) => name),
+    ...casts.map((cast) =>
+      COLUMNS.map(({ cell, datatype }) => (datatype === "string" ? textCell(cell(cast)) : cell(cast))),
+    ),
+  ]
     .map((cells) => `${cells.join(",")}\r\n`)
     .join("");
 
@@ -78,6 +84,7 @@ export function positionsMetadata({ sheet }: DataSetFacts, url: string): string 
     "@type": "Table",
     url,
     "dc:title": `Positions and times of the casts of ${sheet.survey.title ?? sheet.survey.id}`,
+    "rdfs:comment": CELL_WORDS,
     dialect: { encoding: "utf-8", lineTerminators: ["\r\n"], header: true, headerRowCount: 1 },
     tableSchema: {
       "@type": "Schema",
@@ -94,6 +101,3 @@ export function positionsMetadata({ sheet }: DataSetFacts, url: string): string 
   };
   return `${JSON.stringify(document, null, 2)}\n`;
 }
-
-const quoted = (cell: string): string =>
-  /[",\r\n]/.test(cell) || cell !== cell.trim() ? `"${cell.replaceAll('"', '""')}"` : cell;

@@ -6,6 +6,7 @@ import { parseYaml } from "./parse-yaml.ts";
 import { type Locate, schemaProblems } from "./schema-problems.ts";
 import { sheetConflicts } from "./sheet-conflicts.ts";
 import { baseValidator, sheetForm, sheetValidator } from "./sheet-schema.ts";
+import { textProblems } from "./text-problems.ts";
 
 /**
  * A survey sheet from its text. Every problem is reported at once, with line and column.
@@ -26,7 +27,11 @@ export function readSheet(text: string, file: string, bases: readonly BaseSheet[
     });
   const whole: unknown = bases.length === 0 ? content : inherited(content, bases);
   const validate = sheetValidator();
-  if (validate(whole)) return failOr(sheetConflicts(whole, locate), () => whole, read.warnings);
+  if (validate(whole)) {
+    const { forbidden, doubtful } = textProblems(whole, locate);
+    const problems = [...forbidden, ...sheetConflicts(whole, locate)];
+    return failOr(problems, () => whole, [...read.warnings, ...doubtful]);
+  }
   return invalid(validate.errors, locate);
 }
 

@@ -1,4 +1,5 @@
 import type { Dataset } from "@wherry/netcdf";
+import { textCell } from "./csv-cell.ts";
 import { csvwMetadata } from "./csvw-metadata.ts";
 import { type ProductTable, productTable, type TableColumn } from "./product-table.ts";
 
@@ -52,7 +53,4 @@ function* piecesOf({ columns, rows }: ProductTable): Generator<string> {
 
 /** Only texts may need quotes. */
 const textOf = (column: TableColumn): ((row: number) => string) =>
-  column.datatype === "string" ? (row) => quoted(column.cell(row)) : column.cell;
-
-const quoted = (cell: string): string =>
-  /[",\r\n]/.test(cell) || cell !== cell.trim() ? `"${cell.replaceAll('"', '""')}"` : cell;
+  column.datatype === "string" ? (row) => textCell(column.cell(row)) : column.cell;

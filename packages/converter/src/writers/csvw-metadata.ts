@@ -1,4 +1,5 @@
 import type { Attribute, Dataset, Variable } from "@wherry/netcdf";
+import { CELL_WORDS } from "./csv-cell.ts";
 import { isContainer, type ProductTable, ROW_COLUMN, type TableColumn } from "./product-table.ts";
 
 /**
@@ -26,6 +27,7 @@ export function csvwMetadata(dataset: Dataset, table: ProductTable, url: string)
     ...given("dc:references", global("references")),
     ...given("schema:keywords", global("keywords")),
     ...given("schema:version", global("product_version")),
+    ...(table.columns.some(({ datatype }) => datatype === "string") ? { "rdfs:comment": CELL_WORDS } : {}),
     "schema:additionalProperty": [
       ...[...dataset.attributes.values()].map((attribute) => property(attribute.name, attribute)),
       ...[...dataset.variables.values()]

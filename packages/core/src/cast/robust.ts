@@ -9,7 +9,8 @@ export function median(values: Float64Array): number {
  * @param fraction 0 (smallest) to 1 (largest)
  */
 export function quantile(values: Float64Array, fraction: number): number {
-  const kept = new Float64Array(values.length);
+  if (scratch.length < values.length) scratch = new Float64Array(values.length);
+  const kept = scratch;
   let count = 0;
   for (let k = 0; k < values.length; k++) if (!Number.isNaN(values[k]!)) kept[count++] = values[k]!;
   if (count === 0) return Number.NaN;
@@ -22,6 +23,9 @@ export function quantile(values: Float64Array, fraction: number): number {
   for (let k = below + 1; k < count; k++) high = Math.min(high, kept[k]!);
   return low + (place - below) * (high - low);
 }
+
+/** Kept from call to call: a dozen steps of a cast ask for medians of columns of one length. */
+let scratch = new Float64Array();
 
 /** Value of the given rank among the first `count` values (Hoare's selection); reorders them. */
 function select(values: Float64Array, count: number, rank: number): number {

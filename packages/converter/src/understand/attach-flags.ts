@@ -55,6 +55,7 @@ function schemeOf(
     text: `Which flag scheme do the marks under "${header}" belong to? They stand beside "${judged}". Answer unknown to keep them and not use them.`,
     ...(legend ? { line: legend.line.number } : {}),
     candidates: [...flagSchemes, "unknown"],
+    example: "unknown",
     read: (value) => flagSchemeOf(value) ?? value,
     form: `the name of a flag scheme; known are ${flagSchemes.join(", ")}`,
   });

@@ -188,11 +188,7 @@ export function castPosition(
       holds: [id],
       text: `Start and end fix lie ${kilometres} km apart, more than a drifting boat makes. At what position did the cast end? If the start is wrong, answer position as well.`,
       ...(to.line === null ? {} : { line: to.line }),
-      candidates: [
-        writePosition(to),
-        ...(to.longitude !== 0 && !tooFar(from, mirrored) ? [writePosition(mirrored)] : []),
-        "none",
-      ],
+      candidates: [...(tooFar(from, mirrored) ? [] : [writePosition(mirrored)]), writePosition(to), "none"],
       read: readEnd,
       form: 'latitude and longitude in decimal degrees, or "none"',
     });

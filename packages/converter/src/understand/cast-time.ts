@@ -344,7 +344,9 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
       ? `The header gives more than one time: ${words.join(", ")}. When did the cast start?`
       : words.length > 0
         ? `Is ${words[0]} the start of the cast? Give the date and time of its start.`
-        : "When did the cast start? The file gives no complete date and time.";
+        : cast.sharesLines
+          ? "When did this cast start? No time in the file is its own: those above the rows stand for several casts."
+          : "When did the cast start? The file gives no complete date and time.";
     return facts.inquiry.settle({
       topic: "time",
       cast: id,

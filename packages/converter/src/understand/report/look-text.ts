@@ -137,6 +137,12 @@ const certainty = (cast: Cast, fact: string): string => {
   return known ? ` (${known.certainty})` : "";
 };
 
+/** How a column is known; how its values compare with ours is told by itself. */
+const known = (evidence: LookColumn["evidence"]): string => {
+  const telling = evidence.filter(({ because }) => !because.startsWith("kept as received"));
+  return [...new Set(telling.map(({ certainty }) => certainty))].join(", ");
+};
+
 function columnTable(columns: readonly LookColumn[]): string[] {
   const rows = [
     ["column", "holds", "unit", "first", "last", "missing", "known"],
@@ -152,7 +158,7 @@ function columnTable(columns: readonly LookColumn[]): string[] {
       String(column.first ?? column.sourceFirst ?? ""),
       String(column.last ?? column.sourceLast ?? ""),
       String(column.missing),
-      [...new Set(column.evidence.map((each) => each.certainty))].join(", "),
+      known(column.evidence),
     ]),
   ].map((row) =>
     row.map((cell) =>

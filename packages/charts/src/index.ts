@@ -1,5 +1,6 @@
 export { type CastPictureOptions, castPicture } from "./cast-picture.ts";
 export { brokenAxisAt } from "./depth-axis.ts";
+export { extentOf } from "./extent.ts";
 export type { Shoreline } from "./land.ts";
 export { type MapCast, type MapOptions, mapPicture, type SurveyMap } from "./map-picture.ts";
 export { type Levels, type OverlayOptions, overlayPicture } from "./overlay-picture.ts";

@@ -44,7 +44,9 @@ export function mapFrame(
     .radius((LEAST / EARTH) * DEGREES)().coordinates[0]!;
   const shown = { type: "MultiPoint" as const, coordinates: [...places.map(([x, y]) => [x, y]), ...around] };
   const projection = geoAzimuthalEquidistant().rotate([-lon, -lat]).precision(0.3);
-  const [[x0, y0], [x1, y1]] = geoPath(projection.fitSize([1000, 1000], shown)).bounds(shown);
+  const path = geoPath(projection.fitSize([1000, 1000], shown));
+  const [[x0], [x1]] = path.bounds(shown);
+  const [[, y0], [, y1]] = path.bounds({ type: "MultiPoint", coordinates: places.map(([x, y]) => [x, y]) });
   const wanted = ((right - left) * (y1 - y0)) / Math.max(x1 - x0, 1);
   const bottom = top + Math.min(Math.max(wanted, lowest), highest);
   const inner = 44;
@@ -67,7 +69,10 @@ export function mapFrame(
 const STEPS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 30, 60, 120, 300, 600, 1200, 1800] as const;
 
 /** Meridians and parallels with their names at the lower and the left edge. */
-export function drawGraticule({ projection, at, pixelsPerKilometre }: MapFrame): string[] {
+export function drawGraticule({ projection, at, pixelsPerKilometre }: MapFrame): {
+  readonly lines: readonly string[];
+  readonly names: readonly string[];
+} {
   const path = geoPath(projection).digits(1);
   const middle = projection.invert!([(at.left + at.right) / 2, (at.top + at.bottom) / 2])!;
   const minute = (EARTH / DEGREES / 60) * pixelsPerKilometre;
@@ -83,32 +88,36 @@ export function drawGraticule({ projection, at, pixelsPerKilometre }: MapFrame):
     element("path", { d: path({ type: "LineString", coordinates }) ?? "", fill: "none", stroke: look.grid });
   const points = (from: number, to: number) =>
     Array.from({ length: 41 }, (_, k) => from + ((to - from) * k) / 40);
-  return [
-    ...multiples(middle[0] - across, middle[0] + across, east).map((lon) =>
-      line(points(low, high).map((lat) => [lon, lat])),
-    ),
-    ...multiples(low, high, north).map((lat) =>
-      line(points(middle[0] - across, middle[0] + across).map((lon) => [lon, lat])),
-    ),
-    ...bottom.map(({ at: [x], degrees }) =>
-      textElement(
-        "text",
-        { x: x!, y: at.bottom + 17, "text-anchor": "middle", class: "tick" },
-        angleWords(degrees, "EW", east),
+  return {
+    lines: [
+      ...multiples(middle[0] - across, middle[0] + across, east).map((lon) =>
+        line(points(low, high).map((lat) => [lon, lat])),
       ),
-    ),
-    ...side.map(({ at: [, y], degrees }) =>
-      textElement(
-        "text",
-        {
-          transform: `translate(${round(at.left - 9)} ${round(y!)}) rotate(-90)`,
-          "text-anchor": "middle",
-          class: "tick",
-        },
-        angleWords(degrees, "NS", north),
+      ...multiples(low, high, north).map((lat) =>
+        line(points(middle[0] - across, middle[0] + across).map((lon) => [lon, lat])),
       ),
-    ),
-  ];
+    ],
+    names: [
+      ...bottom.map(({ at: [x], degrees }) =>
+        textElement(
+          "text",
+          { x: x!, y: at.bottom + 17, "text-anchor": "middle", class: "tick" },
+          angleWords(degrees, "EW", east),
+        ),
+      ),
+      ...side.map(({ at: [, y], degrees }) =>
+        textElement(
+          "text",
+          {
+            transform: `translate(${round(at.left - 9)} ${round(y!)}) rotate(-90)`,
+            "text-anchor": "middle",
+            class: "tick",
+          },
+          angleWords(degrees, "NS", north),
+        ),
+      ),
+    ],
+  };
 }
 
 /** Multiples of so many minutes between two angles, degrees; at most two hundred. */

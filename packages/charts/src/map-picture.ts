@@ -36,6 +36,9 @@ const WIDTH = 720;
 /** Kilometres across the map below which Natural Earth's lines are nearer to a guess than to a shore. */
 const WIDE = 150;
 
+/** Most stations whose names are tried; more find no room anyhow. */
+const MOST_NAMES = 600;
+
 const lonLat = ({ longitude, latitude }: Position): LonLat => [longitude, latitude];
 
 /**
@@ -56,10 +59,14 @@ export function mapPicture(casts: readonly MapCast[], options: MapOptions): Surv
     const first = start ?? end;
     return first ? [{ label, kind, at: onMap(first), end: end ? onMap(end) : null }] : [];
   });
-  const d = stations.map(({ at: [x, y] }, k) => `${k === 0 ? "M" : "L"}${round(x)} ${round(y)}`).join("");
+  const graticule = drawGraticule(frame);
+  const d = withoutRepeats(
+    stations.map(({ at: [x, y] }) => `${round(x)} ${round(y)}`),
+    "followed",
+  ).join("L");
   const track = element("path", {
     class: "track",
-    d,
+    d: `M${d}`,
     fill: "none",
     stroke: look.frame,
     "stroke-dasharray": "4 3",
@@ -68,20 +75,23 @@ export function mapPicture(casts: readonly MapCast[], options: MapOptions): Surv
     .filter(({ at: [x, y], end }) => end && Math.hypot(end[0] - x, end[1] - y) > 4)
     .map(({ at: [x, y], end }) => `M${round(x)} ${round(y)}L${round(end![0])} ${round(end![1])}`)
     .join("");
-  const labels = drawLabels(stations, at);
+  const labels = drawLabels(stations.slice(0, MOST_NAMES), at);
   const clip = `${options.scope}-frame`;
   const svg = picture({ ...options, width: WIDTH, height: at.bottom + 30 }, [
     clipOf(clip, at),
     element("g", { "clip-path": `url(#${clip})` }, [
       ...(land ? [drawLand(land, projection)] : []),
-      ...drawGraticule(frame).filter((each) => each.startsWith("<path")),
+      ...graticule.lines,
       track,
       ...(drift
         ? [element("path", { class: "drift", d: drift, fill: "none", stroke: look.ink, "stroke-width": "2" })]
         : []),
     ]),
-    ...drawGraticule(frame).filter((each) => !each.startsWith("<path")),
-    ...stations.map(({ kind, at: [x, y] }) => stationMark(kind, x, y)),
+    ...graticule.names,
+    ...withoutRepeats(
+      stations.map(({ kind, at: [x, y] }) => stationMark(kind, x, y)),
+      "anywhere",
+    ),
     labels.svg,
     outline(at),
     ...drawGlobe(middleOf(fixes), 645, 72, 62, `${options.scope}-globe`),
@@ -91,8 +101,13 @@ export function mapPicture(casts: readonly MapCast[], options: MapOptions): Surv
   return {
     svg,
     land: options.shoreline ? "own" : land ? "Natural Earth 1:50m" : "none",
-    unnamed: labels.unnamed,
+    unnamed: labels.unnamed + Math.max(stations.length - MOST_NAMES, 0),
   };
+}
+
+/** Texts without those that repeat the one before, or any before: stations of one place are drawn once. */
+function withoutRepeats(texts: readonly string[], where: "followed" | "anywhere"): readonly string[] {
+  return where === "anywhere" ? [...new Set(texts)] : texts.filter((text, k) => text !== texts[k - 1]);
 }
 
 /** Where the scale bars cover fewest stations: their left upper corner. */

@@ -38,9 +38,11 @@ export interface OverlayOptions {
 const WIDTH = 720;
 const ROW = 430;
 
-/** Lighter to darker, in the order of the casts. */
-export const tintOfOrder = (count: number): ((index: number) => string) =>
-  scaleLinear<string>([0, Math.max(count - 1, 1)], [...look.order]);
+/** Lighter to darker, in the order of the casts; dark where there is one. */
+export function tintOfOrder(count: number): (index: number) => string {
+  const [light, dark] = look.order;
+  return count < 2 ? () => dark : scaleLinear<string>([0, count - 1], [light, dark]);
+}
 
 /** All profiles of a survey over each other, one panel for each quantity; the names stand at their lower ends. */
 export function overlayPicture(casts: readonly Levels[], options: OverlayOptions): string {

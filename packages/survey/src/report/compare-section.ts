@@ -17,10 +17,20 @@ const FIRST = ["temperature", "salinity", "density"];
 /** What is seen from others, or is none of the water's. */
 const LEFT_OUT = ["pressure", "depth", "conductivity", "sound_speed"];
 
-const layered = (casts: readonly CastSummary[], names: Names): readonly Layered[] =>
-  casts.flatMap((cast) =>
+/** Most casts in one picture; more would be one dark patch, and megabytes. */
+const MOST = 600;
+
+/** Casts with layer means, evenly chosen where they are very many. */
+function layered(
+  casts: readonly CastSummary[],
+  names: Names,
+): { readonly shown: readonly Layered[]; readonly of: number } {
+  const all = casts.flatMap((cast) =>
     cast.levels === null ? [] : [{ cast, label: names.get(cast.id) ?? cast.id, levels: cast.levels }],
   );
+  const every = Math.ceil(all.length / MOST);
+  return { shown: all.filter((_, k) => k % every === 0), of: all.length };
+}
 
 /** Quantities to picture: temperature, salinity, density, then whatever else the instrument measured. */
 export function picturedQuantities(casts: readonly CastSummary[], most: number): readonly string[] {
@@ -41,11 +51,11 @@ const placeTitle = (all: readonly Layered[]): string =>
 const titleOf = (casts: readonly CastSummary[], quantity: string): string =>
   casts.find(({ quantities }) => quantities.has(quantity))?.quantities.get(quantity)?.title ?? quantity;
 
-/** All profiles over each other. */
+/** All profiles over each other; one alone is seen with its cast. */
 export function overlaySection(casts: readonly CastSummary[], names: Names): Markup | null {
-  const all = layered(casts, names);
+  const { shown: all, of } = layered(casts, names);
   const quantities = picturedQuantities(casts, 6);
-  if (all.length === 0 || quantities.length === 0) return null;
+  if (all.length < 2 || quantities.length === 0) return null;
   const widths = [...new Set(all.map(({ levels }) => levels.width))];
   const svg = overlayPicture(
     all.map(({ label, levels }) => ({ label, place: levels.place, values: levels.values })),
@@ -62,7 +72,7 @@ export function overlaySection(casts: readonly CastSummary[], names: Names): Mar
   return html`<figure class="beside">
 ${asMarkup(svg)}
 <figcaption>
-<p>Means over ${layers} of the ${counted(all.length, "profile")}, of values flagged good or not evaluated. The first cast in time is the lightest line, the last the darkest; the name stands at the lower end where there is room.</p>
+<p>Means over ${layers} of ${all.length === of ? `the ${counted(of, "profile")}` : `${all.length} of the ${of} profiles, evenly chosen in time`}, of values flagged good or not evaluated. The first cast in time is the lightest line, the last the darkest; the name stands at the lower end where there is room.</p>
 ${brokenAxis(all)}
 </figcaption>
 </figure>`;
@@ -77,7 +87,7 @@ function brokenAxis(all: readonly { readonly levels: SummaryLevels }[]): Markup 
 
 /** Temperature against salinity. */
 export function waterSection(casts: readonly CastSummary[], names: Names): Markup | null {
-  const all = layered(casts, names).filter(({ levels }) =>
+  const all = layered(casts, names).shown.filter(({ levels }) =>
     levels.SA.some((value, k) => Number.isFinite(value) && Number.isFinite(levels.CT[k])),
   );
   if (all.length === 0) return null;

@@ -1,3 +1,4 @@
+import { extentOf } from "@wherry/charts";
 import type { SurveySheet } from "@wherry/contracts";
 import type { CastSummary } from "./cast-summary.ts";
 import { counted, html, listed, type Markup, nothing } from "./html.ts";
@@ -43,18 +44,14 @@ function inShort({ casts, held, findings }: HeadFacts): Markup {
     ...(series > 0 ? [`${series} series at a fixed depth`] : []),
   ];
   const times = casts.map(({ time }) => time).filter((time) => Number.isFinite(time));
+  const [first, last] = (extentOf(times) ?? []).map(momentWords);
   const when =
-    times.length === 0
-      ? ""
-      : ` between ${momentWords(Math.min(...times))} and ${momentWords(Math.max(...times))}`;
-  const deepest = Math.max(
-    ...casts.map((cast) => (Number.isFinite(cast.deepest) ? cast.deepest : -Infinity)),
-  );
+    first === undefined ? "" : first === last ? `, made ${first}` : ` between ${first} and ${last}`;
+  const deepest = extentOf(casts.map((cast) => cast.deepest))?.[1];
   const range = (quantity: string, unit: string) => {
     const all = casts.flatMap((cast) => cast.quantities.get(quantity) ?? []);
-    const least = Math.min(...all.map((each) => (Number.isNaN(each.least) ? Infinity : each.least)));
-    const most = Math.max(...all.map((each) => (Number.isNaN(each.most) ? -Infinity : each.most)));
-    return least <= most ? [`${rangeWords(least, most, 1)}${unit}`] : [];
+    const found = extentOf(all.flatMap(({ least, most }) => [least, most]));
+    return found ? [`${rangeWords(...found, 1)}${unit}`] : [];
   };
   const ranges = [
     ...range("temperature", " °C").map((words) => `temperature from ${words}`),
@@ -65,7 +62,7 @@ function inShort({ casts, held, findings }: HeadFacts): Markup {
   );
   const sum = (of: "rows" | "questionable" | "bad" | "missing") =>
     measured.reduce((all, each) => all + each[of], 0);
-  return html`<p>${listed(kinds) || "No cast"}${when}${Number.isFinite(deepest) ? `, down to ${numberWords(deepest, 1)} dbar` : ""}${ranges.length > 0 ? `; ${listed(ranges)}` : ""}.
+  return html`<p>${listed(kinds) || "No cast"}${when}${deepest === undefined ? "" : `, down to ${numberWords(deepest, 1)} dbar`}${ranges.length > 0 ? `; ${listed(ranges)}` : ""}.
 Of ${countWords(sum("rows"))} measured values ${countWords(sum("questionable"))} are flagged questionable and ${countWords(sum("bad"))} bad, ${sum("missing") === 0 ? "none is" : `${countWords(sum("missing"))} are`} missing; nothing was deleted.
 ${findings > 0 ? `Reading the files left ${counted(findings, "finding")}.` : "The files were read without a finding."}
 ${held > 0 ? `${counted(held, "cast")} still ${held === 1 ? "waits" : "wait"} for an answer and ${held === 1 ? "is" : "are"} not shown.` : ""}</p>`;

@@ -78,7 +78,7 @@ function testTable(casts: readonly CastSummary[]): Markup {
   if (counts.size === 0) return html`<p>No quality test found a value questionable or bad.</p>`;
   const rows = [...counts.values()].map(
     ({ test, quantity, ...each }) =>
-      html`<tr><th scope="row">${test.replaceAll("_", " ")}</th><td>${quantity}</td><td class="n">${each.questionable}</td><td class="n">${each.bad}</td><td class="n">${each.casts}</td></tr>`,
+      html`<tr><th scope="row">${test === "manual" ? "judged by a person" : test.replaceAll("_", " ")}</th><td>${quantity}</td><td class="n">${each.questionable}</td><td class="n">${each.bad}</td><td class="n">${each.casts}</td></tr>`,
   );
   return html`<div class="sheet"><table>
 <caption>Values that a quality test found questionable or bad. A value can be found so by several tests; computed quantities take the flags of what they are computed from.</caption>

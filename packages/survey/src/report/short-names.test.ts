@@ -6,6 +6,12 @@ test.each([
   { ids: ["FJ-100", "FJ-101"], names: ["100", "101"], without: "FJ-" },
   { ids: ["a", "b"], names: ["a", "b"], without: "" },
   { ids: ["alone"], names: ["alone"], without: "" },
+  { ids: ["marsh-quay-1"], names: ["marsh-quay-1"], without: "" },
+  {
+    ids: Array.from({ length: 9 }, (_, k) => `harbour${k}`),
+    names: Array.from({ length: 9 }, (_, k) => String(k + 1)),
+    without: null,
+  },
   { ids: ["long_station_name", "another_long_name"], names: ["1", "2"], without: null },
   { ids: ["x-", "x-1"], names: ["1", "2"], without: null },
 ])("$ids", ({ ids, names, without }) => {

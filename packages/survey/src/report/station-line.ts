@@ -1,3 +1,4 @@
+import { extentOf } from "@wherry/charts";
 import type { CastSummary } from "./cast-summary.ts";
 
 export interface LineStation {
@@ -60,10 +61,10 @@ function lineThrough(casts: readonly CastSummary[]): StationLine | null {
   const points = onPlane(casts);
   const [along, length] = principal(points);
   if (!(length > 0.05)) return null;
-  const farthest = Math.max(...points.map(([x, y]) => Math.abs(x * along[1] - y * along[0])));
+  const farthest = extentOf(points.map(([x, y]) => Math.abs(x * along[1] - y * along[0])))?.[1] ?? 0;
   if (farthest > OFF_LINE * length) return null;
   const distances = points.map(([x, y]) => x * along[0] + y * along[1]);
-  const origin = Math.min(...distances);
+  const origin = extentOf(distances)?.[0] ?? 0;
   const stations: LineStation[] = [];
   const repeated: CastSummary[] = [];
   for (const [k, cast] of casts.entries()) {
@@ -107,5 +108,6 @@ function principal(points: readonly Pair[]): readonly [Pair, number] {
   const angle = 0.5 * Math.atan2(2 * xy, xx - yy);
   const along: Pair = [Math.cos(angle), Math.sin(angle)];
   const distances = points.map(([x, y]) => x * along[0] + y * along[1]);
-  return [along, Math.max(...distances) - Math.min(...distances)];
+  const [least, most] = extentOf(distances) ?? [0, 0];
+  return [along, most - least];
 }

@@ -17,6 +17,7 @@ export { type BaseSheet, inheritedPaths, standAloneText } from "./sheet/inherit-
 export * from "./sheet/read-notes.ts";
 export * from "./sheet/read-sheet.ts";
 export * from "./sheet/write-sheet.ts";
+export type { ByteSource } from "./understand/encoding.ts";
 export type { ExtraName } from "./understand/extra-names.ts";
 export { gatherQuestions } from "./understand/gather-questions.ts";
 export { topicProblem } from "./understand/inquiry.ts";

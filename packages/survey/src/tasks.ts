@@ -1,8 +1,7 @@
-import { createHash } from "node:crypto";
-import { readFileSync } from "node:fs";
 import { type ExtraName, processCast, type RecipeSettings, understandFile } from "@wherry/converter";
 import { type Cast, fail, type ManualFlag, type Result } from "@wherry/core";
 import type { Answer, UnderstoodFile } from "@wherry/formats";
+import { sha256Of, withBytes } from "./byte-source.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 
 // The work that can be done beside other work: what goes in and out is plain data.
@@ -25,9 +24,9 @@ export interface ToProcess {
 export const tasks = {
   async understand({ path, name, answers, names }: ToUnderstand): Promise<Result<UnderstoodFile>> {
     try {
-      const bytes = readFileSync(path);
-      const sha256 = createHash("sha256").update(bytes).digest("hex");
-      return understandFile(bytes, name, { sha256, answers, names });
+      return withBytes(path, (source) =>
+        understandFile(source, name, { sha256: sha256Of(source), answers, names }),
+      );
     } catch (error) {
       if (isIoError(error)) return fail(problemFromIo(error, path));
       throw error;

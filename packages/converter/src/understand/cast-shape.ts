@@ -142,10 +142,16 @@ function staysAtOneDepth(
 ): { readonly middle: number; readonly spread: number } | null {
   const duration = elapsed?.findLast((value) => !Number.isNaN(value)) ?? 0;
   if (!(duration >= 120)) return null;
-  const middle = median(values);
-  const band = Math.max(0.5, 0.05 * middle);
   // a tide lifts a held sensor's depth slowly, over hours
   const slow = duration > 3 * 3600 ? 6 : 0;
+  const { max } = extentOf(values);
+  // where the median were so small that the deepest row is too far from it, or most rows are not near it, the sensor
+  // was not held; this needs no median
+  const leastMiddle = Math.min((max - slow) / 1.3, (max - 0.5 - slow) / 1.25);
+  const leastNear = leastMiddle - Math.max(0.5, 0.05 * leastMiddle) - slow;
+  if (shareFrom(values, leastNear) < 0.8) return null;
+  const middle = median(values);
+  const band = Math.max(0.5, 0.05 * middle);
   const off = new Float64Array(values.length);
   let rows = 0;
   let near = 0;
@@ -155,9 +161,20 @@ function staysAtOneDepth(
     rows++;
     if (off[row]! <= band + slow) near++;
   }
-  if (rows < 20 || near < 0.8 * rows || extentOf(values).max > middle * 1.25 + band + slow) return null;
+  if (rows < 20 || near < 0.8 * rows || max > middle * 1.25 + band + slow) return null;
   const spread = median(off);
   return { middle, spread };
+}
+
+/** Share of the values that are not missing which are at least `from`. */
+function shareFrom(values: Float64Array, from: number): number {
+  let all = 0;
+  let at = 0;
+  for (let row = 0; row < values.length; row++) {
+    if (values[row]! >= from) at++;
+    if (!Number.isNaN(values[row]!)) all++;
+  }
+  return at / all;
 }
 
 function stateOf(

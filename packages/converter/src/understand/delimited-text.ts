@@ -44,7 +44,7 @@ const MOST_BLOCKS = 1000;
  *          rows of numbers, or if an answer has the wrong form
  */
 export function readDelimitedText(
-  file: Uint8Array | ByteSource,
+  file: ByteSource,
   path: string,
   context: UnderstandContext,
 ): Result<UnderstoodFile> {

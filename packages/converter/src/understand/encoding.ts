@@ -1,11 +1,20 @@
 import { TextBytes } from "./text-bytes.ts";
 
-/** Random access to bytes that are not held whole; `read` gives exactly the bytes asked for. */
+/** Random access to a file that need not be held whole. */
 export interface ByteSource {
   readonly size: number;
-  /** All bytes are in memory, so that reading them costs nothing. */
-  readonly held: boolean;
-  read(offset: number, length: number): Uint8Array;
+  /** All bytes, where they are in memory; else `read` is asked for some. */
+  readonly held: Uint8Array | null;
+  /** Fills `out` with the bytes from an offset on; there are as many. */
+  read(offset: number, out: Uint8Array): void;
+}
+
+/** Some bytes of a source. */
+export function bytesOf(source: ByteSource, offset: number, length: number): Uint8Array {
+  if (source.held) return source.held.subarray(offset, offset + length);
+  const bytes = new Uint8Array(length);
+  source.read(offset, bytes);
+  return bytes;
 }
 
 export type TextEncodingName = "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";
@@ -18,7 +27,7 @@ export interface FileText {
   readonly because: string;
 }
 
-const STEP = 1 << 22;
+const STEP = 1 << 20;
 
 /**
  * Text of a file: by its byte-order mark, else UTF-8 if every byte fits, else windows-1252 (which contains the
@@ -27,7 +36,7 @@ const STEP = 1 << 22;
  */
 export function openText(file: Uint8Array | ByteSource): FileText {
   const source = file instanceof Uint8Array ? whole(file) : file;
-  const head = source.read(0, Math.min(source.size, 4096));
+  const head = bytesOf(source, 0, Math.min(source.size, 4096));
   if (head[0] === 0xff && head[1] === 0xfe)
     return utf16(source, 2, "utf-16le", "it begins with the UTF-16 byte-order mark FF FE");
   if (head[0] === 0xfe && head[1] === 0xff)
@@ -51,16 +60,19 @@ export function openText(file: Uint8Array | ByteSource): FileText {
 /** Bytes in memory as a source. */
 export const whole = (bytes: Uint8Array): ByteSource => ({
   size: bytes.length,
-  held: true,
-  read: (offset, length) => bytes.subarray(offset, offset + length),
+  held: bytes,
+  read: (offset, out) => out.set(bytes.subarray(offset, offset + out.length)),
 });
 
 /** A file cut off inside a character is still UTF-8. */
 function isUtf8(source: ByteSource): boolean {
   const decoder = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
+  const buffer = new Uint8Array(source.held ? 0 : Math.min(STEP, source.size));
   let plain = true;
   for (let at = 0; at < source.size; at += STEP) {
-    const piece = source.read(at, Math.min(STEP, source.size - at));
+    const length = Math.min(STEP, source.size - at);
+    const piece = source.held ? bytesOf(source, at, length) : buffer.subarray(0, length);
+    if (!source.held) source.read(at, piece);
     // what is before the first byte above 7F need not be decoded
     if (plain && isAscii(piece)) continue;
     plain = false;
@@ -90,7 +102,7 @@ function utf16(
   encoding: "utf-16le" | "utf-16be",
   because: string,
 ): FileText {
-  const text = new TextDecoder(encoding).decode(source.read(from, source.size - from));
+  const text = new TextDecoder(encoding).decode(bytesOf(source, from, source.size - from));
   return { bytes: new TextBytes(whole(new TextEncoder().encode(text)), 0, "utf-8"), encoding, because };
 }
 

@@ -5,15 +5,16 @@ import type { RawColumn } from "./raw-cast.ts";
 import { DISSOLVED, QUANTITIES, type Quantity } from "./vocabulary/quantities.ts";
 import { plainWords } from "./words.ts";
 
-function convert(values: Float64Array, from: string, to: string): Float64Array<ArrayBuffer> {
+function convert(values: Float64Array, from: string, to: string): Float64Array {
+  if (from === to) return values;
   const out = new Float64Array(values.length);
-  if (from === to) out.set(values);
-  else convertUnitsColumn(values, from, to, out);
+  convertUnitsColumn(values, from, to, out);
   return out;
 }
 
-function flagsOf(values: Float64Array): Uint8Array {
+function flagsOf(values: Float64Array, count: number): Uint8Array {
   const flags = new Uint8Array(values.length).fill(Flag.notEvaluated);
+  if (count === values.length) return flags;
   for (let row = 0; row < values.length; row++) if (Number.isNaN(values[row]!)) flags[row] = Flag.missing;
   return flags;
 }
@@ -38,11 +39,10 @@ export function quantityColumn(
   const quantity: Quantity = QUANTITIES[id];
   const dissolved = unit ? DISSOLVED[id]?.[unit.kind] : undefined;
   const units = dissolved?.units ?? quantity.houseUnits ?? (unit && unit.kind !== "none" ? unit.units : null);
-  let values = numbers.values.slice();
+  let { values } = numbers;
   if (unit && units && unit.kind !== "none" && unit.kind !== "turbidity") {
     // per mille and dimensionless salinities are numbers as they stand
-    values =
-      unit.kind === "salinity" && id === "salinity" ? values : convert(numbers.values, unit.units, units);
+    values = unit.kind === "salinity" && id === "salinity" ? values : convert(values, unit.units, units);
   }
   if (scale === "IPTS-68") {
     const t68 = values;
@@ -55,7 +55,7 @@ export function quantityColumn(
     longName: quantity.longName,
     units,
     values,
-    flags: flagsOf(values),
+    flags: flagsOf(values, numbers.count),
     source: sourceOf(column, numbers),
     sourceFlags: null,
     tests: new Map(),
@@ -69,14 +69,14 @@ export function otherColumn(column: RawColumn, numbers: NumberColumn): Column {
   const name = plainWords(head.name || head.header)
     .replaceAll(" ", "_")
     .replace(/^(?=\d|$)/, "column_");
-  const values = numbers.values.slice();
+  const { values } = numbers;
   return {
     name: RESERVED.has(name) ? `${name}_as_received` : name,
     standardName: null,
     longName: head.header,
     units: head.unit && head.unit.kind !== "none" ? head.unit.units : null,
     values,
-    flags: flagsOf(values),
+    flags: flagsOf(values, numbers.count),
     source: sourceOf(column, numbers),
     sourceFlags: null,
     tests: new Map(),

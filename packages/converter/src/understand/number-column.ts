@@ -1,4 +1,4 @@
-import type { ColumnRecord, TableColumns } from "./table-columns.ts";
+import type { TableColumns } from "./table-columns.ts";
 
 /** A column's cells read as numbers. */
 export interface NumberColumn {
@@ -53,12 +53,12 @@ export function numberColumnOf(
   const known = record.oddRows.length > 0 ? unread.length / record.oddRows.length : 0;
   if (!isNumeric(count, Math.ceil(known * record.odd), columns.rows)) return null;
   const values = columns.values[c]!.subarray(0, columns.rows);
-  return { ...ends(values), values, unread, count, markers, ...precisionOf(record, count) };
+  return { ...ends(values), values, unread, count, markers, ...precisionOf(columns, c, count) };
 }
 
-function precisionOf({ decimals, mantissa, digits }: ColumnRecord, count: number) {
-  const significantDigits = count === 0 ? 0 : Math.max(digits, String(mantissa).length);
-  return { decimals, significantDigits };
+function precisionOf({ decimals, mantissas, records }: TableColumns, c: number, count: number) {
+  const significantDigits = count === 0 ? 0 : Math.max(records[c]!.digits, String(mantissas[c]).length);
+  return { decimals: decimals[c]!, significantDigits };
 }
 
 /** First and last value that is not missing. */

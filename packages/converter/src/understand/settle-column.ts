@@ -186,13 +186,14 @@ function checkMagnitude(
   const house = byKind?.[0] ?? (plain ? "1" : QUANTITIES[quantity].houseUnits);
   if (!limits || house === null) return unit;
   const convert = (value: number) => (plain ? value : convertUnits(value, unit.units, house));
+  const { min, max } = extentOf(numbers.values);
+  const mayBeSmall = quantity === "conductivity" && unit?.units === "uS cm-1" && max < 100;
+  // the median of values that are all possible is possible
+  if (!mayBeSmall && [min, max].map(convert).every((value) => value >= limits[0] && value <= limits[1]))
+    return unit;
   const middle = convert(median(numbers.values));
   // seawater of less than 0.1 mS/cm is fresher than rain
-  const tooSmall =
-    quantity === "conductivity" &&
-    unit?.units === "uS cm-1" &&
-    middle < 0.1 &&
-    extentOf(numbers.values).max < 100;
+  const tooSmall = mayBeSmall && middle < 0.1;
   if (Number.isNaN(middle) || (middle >= limits[0] && middle <= limits[1] && !tooSmall)) return unit;
   const rounded = Math.round(middle * 100) / 100;
   const answer = facts.inquiry.settle({

@@ -9,12 +9,8 @@ export interface NumberForm {
   readonly markers: readonly number[];
 }
 
-/** What a column's cells were, beside the numbers in `TableColumns.values`. */
+/** What a column's cells were, beside their numbers. */
 export interface ColumnRecord {
-  /** Decimal places of the number that has most of them. */
-  decimals: number;
-  /** Largest number, its decimal sign left away: it has the most significant digits. */
-  mantissa: number;
   /** Most significant digits of numbers that are written in an unusual way. */
   digits: number;
   /** Cells that hold no number. */
@@ -35,6 +31,8 @@ const LONGEST_NUMBER = 60;
 const ODD_ROWS_KEPT = 10_000;
 /** So many digits make a whole number that is a double. */
 const EXACT_DIGITS = 15;
+/** So many digits make a whole number of 32 bits. */
+const SMALL_DIGITS = 9;
 /** Powers of ten that are doubles. */
 const POWERS = Float64Array.from({ length: 23 }, (_, i) => 10 ** i);
 
@@ -52,6 +50,10 @@ const ZERO = 48;
  */
 export class TableColumns {
   readonly values: Float64Array[];
+  /** Decimal places of the number of each column that has most of them. */
+  readonly decimals: Int32Array;
+  /** Largest number of each column, its decimal sign left away: it has the most significant digits. */
+  readonly mantissas: Float64Array;
   readonly records: readonly ColumnRecord[];
   rows = 0;
   /** Whether a line that was no row left its numbers in the records, so that they have to be made again. */
@@ -84,9 +86,9 @@ export class TableColumns {
     this.#part = delimiter === "whitespace" || delimiter === "fixed" ? BLANK : delimiter.charCodeAt(0);
     this.#tab = this.#part === TAB ? BLANK : TAB;
     this.values = Array.from({ length: layout.width }, () => new Float64Array(0));
+    this.decimals = new Int32Array(layout.width);
+    this.mantissas = new Float64Array(layout.width);
     this.records = this.values.map(() => ({
-      decimals: 0,
-      mantissa: 0,
       digits: 0,
       gaps: 0,
       odd: 0,
@@ -135,7 +137,7 @@ export class TableColumns {
     this.#endings = 0;
     while (at < to && this.rows - before < most) {
       const read = this.rows - before;
-      this.#makeRoom(read > 0 ? (base + at - from) / read : 8 * this.#layout.width, to - at);
+      this.#makeRoom(read > 0 ? (base + at - from) / read : 8 * this.#layout.width, size - base - at);
       const last = Math.min(this.values[0]!.length, before + most);
       lines.starts.reserve(line + last - before - lines.starts.length);
       at = this.#readRows(window, at, to, last, lines, line + read);
@@ -178,7 +180,7 @@ export class TableColumns {
     this.values[c]![this.rows] = value;
     const printed = precisionOfCell(cell, this.#form.decimal);
     const record = this.records[c]!;
-    record.decimals = Math.max(record.decimals, printed.decimals);
+    this.decimals[c] = Math.max(this.decimals[c]!, printed.decimals);
     record.digits = Math.max(record.digits, printed.significantDigits);
   }
 
@@ -197,11 +199,8 @@ export class TableColumns {
     const capacity = this.values[0]!.length;
     if (capacity > this.rows) return;
     const expected = Math.ceil((bytes / bytesPerRow) * 1.02) + 16;
-    const more = Math.max(
-      64,
-      Math.min(expected, Math.max(2048, capacity * 8)),
-      Math.min(capacity >> 1, 1 << 20),
-    );
+    // the first rows tell how long the others are
+    const more = Math.max(64, capacity === 0 ? Math.min(expected, 2048) : expected, capacity >> 4);
     for (const [c, values] of this.values.entries()) {
       this.values[c] = new Float64Array(capacity + more);
       this.values[c].set(values);
@@ -221,10 +220,11 @@ export class TableColumns {
     const blanks = this.#part === BLANK;
     const part = this.#part;
     const tab = this.#tab;
-    const sign = this.#form.decimal.charCodeAt(0) - ZERO;
+    const sign = this.#form.decimal.charCodeAt(0);
     const bothSides = this.#form.decimal === ",";
     const hasMarkers = this.#form.markers.length > 0;
-    const { values, records } = this;
+    const { values, decimals: most, mantissas } = this;
+    const fixed = delimiter === "fixed";
     const starts = lines.starts.items;
     const { base } = lines.bytes;
     let line = first;
@@ -232,9 +232,11 @@ export class TableColumns {
     let row = this.rows;
     let at = from;
     let touched = false;
+    let unusual = false;
+    this.#begun = false;
     rows: while (row < last && at < to) {
       touched = false;
-      this.#begun = false;
+      unusual = false;
       let p = at;
       for (let c = 0; ; ) {
         let byte = bytes[p]!;
@@ -242,43 +244,47 @@ export class TableColumns {
         const begin = p;
         const negative = byte === 45;
         if (negative || byte === 43) byte = bytes[++p]!;
-        let digits = p;
-        let mantissa = 0;
-        let digit = byte - ZERO;
-        while (digit >= 0 && digit <= 9) {
-          mantissa = mantissa * 10 + digit;
-          digit = bytes[++p]! - ZERO;
+        const digitsFrom = p;
+        // whole numbers of 32 bits are much faster; where they overflow, the digits are gone through again
+        let small = 0;
+        let digit = (byte - ZERO) >>> 0;
+        while (digit < 10) {
+          small = (Math.imul(small, 10) + digit) | 0;
+          digit = (bytes[++p]! - ZERO) >>> 0;
         }
-        digits = p - digits;
+        let digits = p - digitsFrom;
         let decimals = 0;
-        if (digit === sign && (digits > 0 || !bothSides)) {
-          decimals = ++p;
-          digit = bytes[p]! - ZERO;
-          while (digit >= 0 && digit <= 9) {
-            mantissa = mantissa * 10 + digit;
-            digit = bytes[++p]! - ZERO;
+        if (bytes[p] === sign && (digits > 0 || !bothSides)) {
+          const fraction = ++p;
+          digit = (bytes[p]! - ZERO) >>> 0;
+          while (digit < 10) {
+            small = (Math.imul(small, 10) + digit) | 0;
+            digit = (bytes[++p]! - ZERO) >>> 0;
           }
-          decimals = p - decimals;
+          decimals = p - fraction;
           digits = bothSides && decimals === 0 ? 0 : digits + decimals;
         }
         let stop = p;
-        byte = digit + ZERO;
+        byte = bytes[p]!;
         while (byte === BLANK || byte === tab) byte = bytes[++p]!;
         let parted = blanks ? p > stop : byte === part;
         if (digits > 0 && digits <= EXACT_DIGITS && (parted || byte === LF || byte === CR)) {
+          const mantissa = digits <= SMALL_DIGITS ? small : wholeNumber(bytes, digitsFrom, stop);
           // digits and power of ten are doubles, so the quotient is the double nearest to the printed number
           const value = decimals === 0 ? mantissa : mantissa / POWERS[decimals]!;
-          const record = records[c]!;
           values[c]![row] = negative ? -value : value;
-          if (hasMarkers && this.#form.markers.includes(negative ? -value : value))
+          if (hasMarkers && this.#form.markers.includes(negative ? -value : value)) {
             this.#gaps.push({ column: c, marker: lines.bytes.decode(base + begin, base + stop) });
-          else {
-            if (decimals > record.decimals) record.decimals = decimals;
-            if (mantissa > record.mantissa) record.mantissa = mantissa;
+            unusual = true;
+          } else {
+            if (decimals > most[c]!) most[c] = decimals;
+            if (mantissa > mantissas[c]!) mantissas[c] = mantissa;
             touched = true;
           }
         } else {
           this.rows = row;
+          if (!unusual) this.#begun = false;
+          unusual = true;
           stop = this.#unusual(bytes, begin, c);
           if (stop < 0) break rows;
           p = stop;
@@ -287,7 +293,7 @@ export class TableColumns {
           parted = blanks ? p > stop : byte === part;
         }
         const ended = byte === LF || byte === CR;
-        if (delimiter === "fixed" && !ended && stop !== at + edges[c]!) break rows;
+        if (fixed && !ended && stop !== at + edges[c]!) break rows;
         if (++c === width) {
           // one more delimiter may close the row
           if (parted && !blanks) {
@@ -301,14 +307,14 @@ export class TableColumns {
         if (!blanks) p++;
       }
       if (p - at > LONGEST_LINE) break;
-      if (this.#gaps.length > 0 && !this.#takeGaps(row)) break;
+      if (unusual && !this.#takeGaps(row)) break;
       const pair = bytes[p] === CR && bytes[p + 1] === LF;
       endings |= bytes[p] === LF ? 1 : pair ? 2 : 4;
       starts[line++] = base + at;
       row++;
       at = p + (pair ? 2 : 1);
     }
-    this.#begun = (this.#begun || touched) && row < last && at < to;
+    this.#begun = ((unusual && this.#begun) || touched) && row < last && at < to;
     this.#gaps.length = 0;
     this.#words = 0;
     this.rows = row;
@@ -370,6 +376,16 @@ export class TableColumns {
 
 /** Whether the cells of a line, split by themselves, are its cells: no quotes, and nothing that is left away. */
 export const isPlain = (line: string): boolean => !/["\0]/.test(line);
+
+/** The digits of some bytes as a number. */
+function wholeNumber(bytes: Uint8Array, from: number, to: number): number {
+  let number = 0;
+  for (let i = from; i < to; i++) {
+    const digit = bytes[i]! - ZERO;
+    if (digit >= 0 && digit <= 9) number = number * 10 + digit;
+  }
+  return number;
+}
 
 /** Behind the last line end before `to`. */
 function wholeLines(bytes: Uint8Array, from: number, to: number): number {

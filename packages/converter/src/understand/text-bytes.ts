@@ -1,7 +1,7 @@
-import type { ByteSource } from "./encoding.ts";
+import { type ByteSource, bytesOf } from "./encoding.ts";
 
 /** Bytes held at a time where a file is not held whole. */
-const WINDOW = 1 << 23;
+const WINDOW = 1 << 20;
 
 /**
  * The bytes of a text, agreeing with ASCII below 80, of which a window is at hand. Offsets count from its first
@@ -22,7 +22,7 @@ export class TextBytes {
     this.#from = from;
     this.#decoder = encoding === "utf-8" ? new TextDecoder("utf-8", { ignoreBOM: true }) : null;
     const all = source.size - from;
-    this.bytes = source.read(from, source.held ? all : Math.min(all, WINDOW));
+    this.bytes = bytesOf(source, from, source.held ? all : Math.min(all, WINDOW));
     this.size = this.#withoutControls(all);
     this.trailingControls = all - this.size;
   }
@@ -53,14 +53,17 @@ export class TextBytes {
   }
 
   #load(at: number): void {
-    this.bytes = this.#source.read(this.#from + at, Math.min(WINDOW, this.size - at));
+    const length = Math.min(WINDOW, this.size - at);
+    // the buffer of the window before is filled again: nothing else refers to it
+    this.bytes = new Uint8Array(this.bytes.buffer, 0, length);
+    this.#source.read(this.#from + at, this.bytes);
     this.base = at;
   }
 
   piece(from: number, to: number): Uint8Array {
     if (from >= this.base && to <= this.base + this.bytes.length)
       return this.bytes.subarray(from - this.base, to - this.base);
-    return this.#source.read(this.#from + from, to - from);
+    return bytesOf(this.#source, this.#from + from, to - from);
   }
 
   /** Text of a piece that begins and ends between characters. */

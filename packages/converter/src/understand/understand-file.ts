@@ -8,7 +8,7 @@ import {
   type UnderstoodFile,
 } from "@wherry/formats";
 import { readDelimitedText } from "./delimited-text.ts";
-import { openText } from "./encoding.ts";
+import { type ByteSource, bytesOf, openText, whole } from "./encoding.ts";
 import type { ExtraName } from "./extra-names.ts";
 import { recognise } from "./recognise.ts";
 import { understandOpenFormat } from "./understand-open-format.ts";
@@ -32,7 +32,8 @@ const READERS = {
 /**
  * What a file holds: its casts with the evidence for each fact, and questions for what is ambiguous.
  *
- * @param bytes the whole file
+ * @param file  all its bytes; or access to them, by which a text export is read through a window of a megabyte. What is
+ *              held of it then is what the casts hold: 9 bytes a number, 12 a row, and the cells of its text columns
  * @param path  its name, as products, evidence and answers call it
  * @returns     problems (codes understand/empty, understand/binary, understand/no-numbers,
  *              understand/not-a-text-export, whp-exchange/…, wod-ascii/…, tesac-bathy/…, zip/…) where nothing can be read, and answers/… where an answer
@@ -40,26 +41,28 @@ const READERS = {
  *              again in the warnings.
  */
 export function understandFile(
-  bytes: Uint8Array,
+  file: Uint8Array | ByteSource,
   path: string,
   context: UnderstandContext,
 ): Result<UnderstoodFile> {
-  const recognised = recognise(bytes, path);
+  const source = file instanceof Uint8Array ? whole(file) : file;
+  const top = bytesOf(source, 0, Math.min(source.size, TOP));
+  const recognised = recognise(top, path);
   if (recognised.kind === "other") return fail(recognised.problem);
-  const own = ofThisKind(bytes, context);
-  if (recognised.kind !== "text") return understandOpenFormat(READERS[recognised.kind], bytes, path, own);
-  return readDelimitedText(bytes, path, own);
+  const own = ofThisKind(top, context);
+  if (recognised.kind === "text") return readDelimitedText(source, path, own);
+  return understandOpenFormat(READERS[recognised.kind], bytesOf(source, 0, source.size), path, own);
 }
 
 /** Bytes at the top of a file in which the words are looked for that tell its kind. */
 const TOP = 1 << 16;
 
 /** What of the answers and names is for files of this kind. */
-function ofThisKind(bytes: Uint8Array, context: UnderstandContext): UnderstandContext {
+function ofThisKind(top: Uint8Array, context: UnderstandContext): UnderstandContext {
   const { answers, names = [] } = context;
   if (![...answers, ...names].some(({ filesWith }) => filesWith !== undefined)) return context;
-  const top = openText(bytes.subarray(0, TOP)).bytes;
-  const text = top.decode(0, top.size);
+  const { bytes } = openText(top);
+  const text = bytes.decode(0, bytes.size);
   const isFor = ({ filesWith }: { readonly filesWith?: string }) =>
     filesWith === undefined || text.includes(filesWith);
   return { ...context, answers: answers.filter(isFor), names: names.filter(isFor) };

@@ -14,15 +14,23 @@ import {
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { inTemporaryFolder, runWherry } from "@wherry/testkit";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, type TestContext, test } from "vitest";
 import { exportText, lay, SHEET } from "./survey-folder.ts";
 
 // The deposit package as a user makes it.
 
+/** A cast in warmer water, so that it is not the same cast twice. */
+const warmer = (name: string, by: number): string =>
+  exportText({ name }).replace(
+    /,(\d+\.\d{3}),(\d+\.\d{3})$/gm,
+    (_, temperature: string, conductivity: string) =>
+      `,${(Number(temperature) + by).toFixed(3)},${(Number(conductivity) * (1 + by / 50)).toFixed(3)}`,
+  );
+
 const survey = {
   "casts/q1.csv": exportText(),
-  "casts/a b.csv": exportText({ name: "Q2" }),
-  [`casts/${"long-name-".repeat(12)}ü.csv`]: exportText({ name: "Q3" }),
+  "casts/a b.csv": warmer("Q2", 1.37),
+  [`casts/${"long-name-".repeat(12)}ü.csv`]: warmer("Q3", 2.61),
   "survey.yaml": `${SHEET}  summary: Three casts at a quay that nobody built.\n`,
 };
 
@@ -217,6 +225,28 @@ describe("bad input", () => {
       symlinkSync(join(cwd, "survey.yaml"), join(cwd, "result", "link.yaml"));
       expect((await runWherry(["pack", "result", "-o", "q"], { cwd })).status).toBe(2);
     }));
+
+  test.each([[[]], [["--zip"]], [["--tar"]]])(
+    "a full disk: 3, nothing under the name, and a second run finishes: %s",
+    (form, context?: TestContext) =>
+      inTemporaryFolder(async (cwd) => {
+        converted(cwd);
+        const disk = join(cwd, "disk");
+        mkdirSync(disk);
+        const mounted = spawnSync("mount", ["-t", "tmpfs", "-o", "size=64k", "tmpfs", disk]).status === 0;
+        if (!mounted) context?.skip("skipped: mounting a small disk needs root");
+        try {
+          const full = await runWherry(["pack", "result", "-o", "disk/p", ...form], { cwd });
+          expect(full.status, full.stderr).toBe(3);
+          expect(full.stderr).toContain("full");
+          expect(readdirSync(disk)).toEqual([]);
+          expect(spawnSync("mount", ["-o", "remount,size=32m", disk]).status).toBe(0);
+          expect((await runWherry(["pack", "result", "-o", "disk/p", ...form], { cwd })).status).toBe(0);
+        } finally {
+          spawnSync("umount", [disk]);
+        }
+      }),
+  );
 
   test.each([
     ["folder", []],

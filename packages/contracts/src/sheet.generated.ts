@@ -634,6 +634,7 @@ export interface ListedCast {
    * Id of the instrument.
    */
   instrument?: string;
+  processing?: ProcessingChoicesOfACast;
   /**
    * Depth of the bottom at the cast by sounding, m below the surface.
    */
@@ -654,4 +655,25 @@ export interface ListedCast {
    * Remarks of the field log.
    */
   notes?: string;
+}
+/**
+ * What is done otherwise with this cast than with the others.
+ */
+export interface ProcessingChoicesOfACast {
+  /**
+   * Kind of water: which limits the quality tests use.
+   */
+  preset?: "estuary" | "shelf" | "ocean" | "fresh";
+  /**
+   * What is subtracted from the pressure where the cast has no reading in air.
+   */
+  offset_without_air?: "none" | "borrowed";
+  /**
+   * True to shift temperature by the delay that the cast itself shows.
+   */
+  delay_from_data?: boolean;
+  /**
+   * Length of a running mean over temperature and conductivity, s.
+   */
+  smoothing?: number;
 }

@@ -1,5 +1,5 @@
 import type { SurveySheet } from "@wherry/contracts";
-import { instrumentOf, type RecipeSettings, settingsFromSheet } from "@wherry/converter";
+import { instrumentOf, type RecipeSettings, settingsFromSheet, sheetOfCast } from "@wherry/converter";
 import {
   type BorrowedOffset,
   type BurstMeans,
@@ -44,10 +44,11 @@ export async function processSurvey(
     if (index % 16 === 0) await new Promise(setImmediate);
     signal?.throwIfAborted();
     onProgress?.(index, casts.length, cast.id);
-    const borrowed = borrowing(sheet, cast, casts);
+    const own = sheetOfCast(sheet, cast.id);
+    const borrowed = borrowing(own, cast, casts);
     return workers.process({
       cast,
-      settings: settingsFromSheet(sheet, instrumentOf(cast, { sheet }), borrowed),
+      settings: settingsFromSheet(own, instrumentOf(cast, { sheet }), borrowed),
       manual: manual?.get(cast.id) ?? [],
     });
   });

@@ -4,7 +4,7 @@ import { testData } from "@wherry/testkit";
 import { describe, expect, test } from "vitest";
 import { readSheet } from "../sheet/read-sheet.ts";
 import { defaultSettings } from "./settings.ts";
-import { settingsFromSheet } from "./settings-from-sheet.ts";
+import { settingsFromSheet, sheetOfCast } from "./settings-from-sheet.ts";
 
 const sheet = (processing: SurveySheet["processing"]): SurveySheet => ({
   version: 1,
@@ -119,4 +119,17 @@ test("the example of the reference page says what it means to", () => {
   });
   expect(settings.quality.tests.climatology.temperature).toHaveLength(2);
   expect(settings.quality.tests.digitRollover).toEqual({ conductivity: { limit: 20 } });
+});
+
+test("a cast's own choices go before those of the survey, for that cast alone", () => {
+  const survey: SurveySheet = {
+    ...sheet({ preset: "shelf", smoothing: 2 }),
+    casts: [
+      { id: "A", file: "a.csv", processing: { preset: "fresh" } },
+      { id: "B", file: "b.csv" },
+    ],
+  };
+  const of = (id: string) => settingsFromSheet(sheetOfCast(survey, id), null);
+  expect([of("A").preset, of("A").smoothing.window]).toEqual(["fresh", 2]);
+  expect([of("B").preset, of("B").smoothing.window]).toEqual(["shelf", 2]);
 });

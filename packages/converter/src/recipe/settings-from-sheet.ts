@@ -64,6 +64,12 @@ export function settingsFromSheet(
   };
 }
 
+/** The sheet with the processing choices of one of its casts, which go before those of the survey. */
+export function sheetOfCast(sheet: SurveySheet, id: string): SurveySheet {
+  const own = sheet.casts?.find((cast) => cast.id === id)?.processing;
+  return own === undefined ? sheet : { ...sheet, processing: { ...sheet.processing, ...own } };
+}
+
 /** The recipe that stands in the sheet; a faulty one never gets here, reading the sheet refuses it. */
 function recipeOf(sheet: SurveySheet): RecipeSettings {
   const recipe = sheet.processing?.recipe;

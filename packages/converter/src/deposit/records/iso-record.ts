@@ -1,5 +1,6 @@
 import { fundingWords } from "../../sheet/funding-words.ts";
 import type { DataSetFacts } from "../data-set-facts.ts";
+import type { ProductFacts, VariableFacts } from "../product-facts.ts";
 import { acquisition } from "./iso-acquisition.ts";
 import {
   cited,
@@ -245,44 +246,50 @@ function constraints({ sheet }: DataSetFacts): Part {
   );
 }
 
-/** What the variables of each product are, in groups by the kind of their content. */
+/** What the variables are, in groups by the kind of their content; products with the same variables are told once. */
 function contents({ products }: DataSetFacts): Part[] {
-  return products.map(({ file, variables, attributes }) => {
+  const alike = new Map<string, ProductFacts[]>();
+  for (const product of products) {
+    const key = JSON.stringify([product.variables, product.attributes.get("processing_level")]);
+    alike.set(key, [...(alike.get(key) ?? []), product]);
+  }
+  return [...alike.values()].map((group) => {
+    const [{ file, variables, attributes }] = group as [ProductFacts];
     const kinds = [...new Set(variables.map(({ content }) => content))];
+    const files = group.length === 1 ? file : `${file} and ${group.length - 1} files with the same variables`;
     return element(
       "mdb:contentInfo",
       element(
         "mrc:MD_CoverageDescription",
-        element("mrc:attributeDescription", element("gco:RecordType", file)),
+        element("mrc:attributeDescription", element("gco:RecordType", files)),
         identifier("mrc:processingLevelCode", { code: String(attributes.get("processing_level") ?? "") }),
-        kinds.map((kind) =>
-          element(
-            "mrc:attributeGroup",
-            element(
-              "mrc:MD_AttributeGroup",
-              code("mrc:contentType", "mrc:MD_CoverageContentTypeCode", kind),
-              variables
-                .filter(({ content }) => content === kind)
-                .map(({ name, longName, standardName, units }) =>
-                  element(
-                    "mrc:attribute",
-                    element(
-                      "mrc:MD_RangeDimension",
-                      text("mrc:description", units === null ? longName : `${longName}; unit: ${units}`),
-                      identifier("mrc:name", { code: name }),
-                      standardName
-                        ? identifier("mrc:name", { code: standardName, space: "CF standard name" })
-                        : null,
-                    ),
-                  ),
-                ),
-            ),
-          ),
-        ),
+        kinds.map((kind) => attributeGroup(kind, variables)),
       ),
     );
   });
 }
+
+const attributeGroup = (kind: string, variables: readonly VariableFacts[]): Part =>
+  element(
+    "mrc:attributeGroup",
+    element(
+      "mrc:MD_AttributeGroup",
+      code("mrc:contentType", "mrc:MD_CoverageContentTypeCode", kind),
+      variables
+        .filter(({ content }) => content === kind)
+        .map(({ name, longName, standardName, units }) =>
+          element(
+            "mrc:attribute",
+            element(
+              "mrc:MD_RangeDimension",
+              text("mrc:description", units === null ? longName : `${longName}; unit: ${units}`),
+              identifier("mrc:name", { code: name }),
+              standardName ? identifier("mrc:name", { code: standardName, space: "CF standard name" }) : null,
+            ),
+          ),
+        ),
+    ),
+  );
 
 function distribution({ sheet, products }: DataSetFacts): Part {
   const conventions = products[0]?.attributes.get("Conventions");

@@ -14,7 +14,7 @@ export type ExitCode = (typeof Exit)[keyof typeof Exit];
 export const worst = (...codes: readonly ExitCode[]): ExitCode => Math.max(...codes) as ExitCode;
 
 /** What a person wrote of files, and what they wrote it into; all else is a file that can't be read or written. */
-const USAGE = /^(?:sheet|answers|judgements|notes|input|result|rules|target|shoreline)\//;
+const USAGE = /^(?:sheet|answers|fieldlog|judgements|notes|input|result|rules|target|shoreline)\//;
 
 /** Status for problems that stopped a command. */
 export const exitOf = (problems: readonly Problem[]): ExitCode =>

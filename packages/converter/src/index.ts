@@ -4,6 +4,8 @@ export { type DataSetFacts, dataSetFacts } from "./deposit/data-set-facts.ts";
 export { bagInfo, describingFiles, type PackedName } from "./deposit/describing-files.ts";
 export { type ProductFacts, productFacts } from "./deposit/product-facts.ts";
 export { CROSSWALK, type CrosswalkRow } from "./deposit/records/crosswalk.ts";
+export { type JoinedLog, joinFieldLog, withLog } from "./field-log/join-field-log.ts";
+export { readFieldLog } from "./field-log/read-field-log.ts";
 export { type BoundJudgements, bindJudgements } from "./judgements/bind-judgements.ts";
 export { holding, type PlacedJudgement, readJudgements } from "./judgements/read-judgements.ts";
 export * from "./recipe/process-cast.ts";

@@ -13,6 +13,7 @@ import {
   sameCastProblem,
   sameCasts,
   type Target,
+  withLog,
 } from "@wherry/converter";
 import {
   type BurstMeans,
@@ -24,6 +25,7 @@ import {
   type StandardNameTable,
   succeed,
 } from "@wherry/core";
+import { logPath, readLog } from "./field-log-file.ts";
 import { holdBack, type OpenQuestion } from "./hold-back.ts";
 import { JUDGEMENTS, readJudgementsFile } from "./judge.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
@@ -170,16 +172,21 @@ async function convertInto(
   const knowledge = await gatherKnowledge(options, sheet, dirname(options.sheet));
   if (!knowledge.ok) return knowledge;
   const { answers, notes } = knowledge.value;
-  const read = await readExports(paths, knowledge.value, "relative", { ...options, workers });
+  const logged = logPath(options.fieldLog, sheet, options.sheet);
+  const apart = logged === undefined ? [] : [logged];
+  const read = await readExports(paths, knowledge.value, "relative", { ...options, workers, apart });
   const [unreadable, ...others] = read.problems;
   if (unreadable) return fail(unreadable, ...others);
   const files = read.exports.map(({ understood }) => understood);
-  const completed = completeSheet(
+  const listed = completeSheet(
     sheet,
     files.flatMap(({ casts }) => casts),
     options.sheet,
   );
-  const { ready, held, questions } = holdBack(files, completed.casts);
+  const log = await readLog(logged, answers, listed.casts, sheet);
+  if (!log.ok) return log;
+  const completed = withLog(listed, log.value.facts);
+  const { ready, held, questions } = holdBack(files, completed.casts, log.value.questions);
   const judged = await readJudgementsFile(options.sheet, options.judgements);
   if (!judged.ok) return judged;
   const { manual, findings: notApplied } = bindJudgements(
@@ -253,8 +260,9 @@ async function convertInto(
         ),
       ]
     : [];
-  await writeFile(join(folder, copy), completeSheetText(text, completed.added));
   const noted = await keepNotes(folder, notes);
+  const beside = { answers: answers.slice(0, options.answers?.length ?? 0), notes: noted };
+  await writeFile(join(folder, copy), completeSheetText(text, completed, beside));
   if (judged.value.text !== null) {
     await writeFile(join(folder, JUDGEMENTS), judged.value.text);
     noted.push(JUDGEMENTS);
@@ -282,8 +290,9 @@ async function convertInto(
       ...warnings,
       ...knowledge.warnings,
       ...completed.warnings,
+      ...log.value.warnings,
       ...exchanged.warnings,
-      ...unusedAnswers(answers, files),
+      ...unusedAnswers(answers, [...files, log.value]),
     ],
   );
 }

@@ -19,8 +19,13 @@ export interface HeldBack {
  *
  * @param files as understood, under the ids that the files tell
  * @param casts the same casts in the same order, under the ids of the sheet
+ * @param more  questions beside those of the files, on casts by the ids of the sheet
  */
-export function holdBack(files: readonly UnderstoodFile[], casts: readonly Cast[]): HeldBack {
+export function holdBack(
+  files: readonly UnderstoodFile[],
+  casts: readonly Cast[],
+  more: readonly Question[] = [],
+): HeldBack {
   const ready: Cast[] = [];
   const held: HeldCast[] = [];
   const questions: Question[] = [];
@@ -30,9 +35,12 @@ export function holdBack(files: readonly UnderstoodFile[], casts: readonly Cast[
     for (const { id } of file.casts) {
       const cast = casts[next++]!;
       ids.set(id, cast.id);
-      const open = file.questions.filter(
-        (question) => question.casts.includes(id) && !answeredByLine(question.about, cast),
-      );
+      const open = [
+        ...file.questions.filter(
+          (question) => question.casts.includes(id) && !answeredByLine(question.about, cast),
+        ),
+        ...more.filter((question) => question.casts.includes(cast.id)),
+      ];
       if (open.length === 0) ready.push(cast);
       else held.push({ id: cast.id, questions: open.map(({ about }) => about) });
     }
@@ -42,12 +50,16 @@ export function holdBack(files: readonly UnderstoodFile[], casts: readonly Cast[
       if (waiting.length > 0) questions.push({ ...question, casts: waiting });
     }
   }
-  const open = gatherQuestions(questions).map(({ text, answerWith, casts: waiting, moreFiles }) => ({
-    text:
-      moreFiles === 0 ? text : `${text} (and so in ${moreFiles} more ${moreFiles === 1 ? "file" : "files"})`,
-    answerWith,
-    casts: waiting,
-  }));
+  const open = gatherQuestions([...questions, ...more]).map(
+    ({ text, answerWith, casts: waiting, moreFiles }) => ({
+      text:
+        moreFiles === 0
+          ? text
+          : `${text} (and so in ${moreFiles} more ${moreFiles === 1 ? "file" : "files"})`,
+      answerWith,
+      casts: waiting,
+    }),
+  );
   return { ready, held, questions: open };
 }
 

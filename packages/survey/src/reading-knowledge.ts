@@ -11,6 +11,8 @@ export interface ReadingOptions {
   readonly answers?: readonly string[];
   /** Paths of notes files. */
   readonly notes?: readonly string[];
+  /** Path of the field log, in place of the one that the sheet names. */
+  readonly fieldLog?: string;
 }
 
 /** All that is known of how files are to be read, beside the files. */

@@ -1,8 +1,9 @@
 import { rename, rm, stat, writeFile } from "node:fs/promises";
-import { basename, dirname, extname, join } from "node:path";
+import { basename, dirname, extname, join, relative, sep } from "node:path";
 import { sheetSchema } from "@wherry/contracts";
-import { checkSheet as lacksOf, type SheetLack, writeSheet } from "@wherry/converter";
+import { completeSheet, checkSheet as lacksOf, type SheetLack, withLog, writeSheet } from "@wherry/converter";
 import { fail, formatIsoTime, type Problem, type Result, succeed } from "@wherry/core";
+import { readLog } from "./field-log-file.ts";
 import { problemFromIo } from "./problem-from-io.ts";
 import { gatherKnowledge, type ReadingOptions, unusedAnswers } from "./reading-knowledge.ts";
 import { readSheetFile } from "./sheet-file.ts";
@@ -42,12 +43,28 @@ export async function makeSheet(paths: readonly string[], options: SheetOptions)
     });
   const knowledge = await gatherKnowledge(options);
   if (!knowledge.ok) return knowledge;
-  const { exports, problems } = await readExports(paths, knowledge.value, "relative", options);
+  const { fieldLog, answers = [], notes = [] } = options;
+  const apart = fieldLog === undefined ? [] : [fieldLog];
+  const { exports, problems } = await readExports(paths, knowledge.value, "relative", { ...options, apart });
   const [first, ...others] = problems;
   if (exports.length === 0 && first) return fail(first, ...others);
   const files = exports.map(({ understood }) => understood);
   const surveyId = options.id ?? basename(out, extname(out));
-  const text = writeSheet(files, { created: formatIsoTime(now), surveyId, schema: `./${SCHEMA}` });
+  const casts = files.flatMap((file) => file.casts);
+  const listed = completeSheet({ version: 1, survey: { id: surveyId } }, casts);
+  const log = await readLog(fieldLog, knowledge.value.answers, listed.casts, {});
+  if (!log.ok) return log;
+  const fromSheet = (path: string) => relative(dirname(out), path).split(sep).join("/");
+  const text = writeSheet(files, {
+    created: formatIsoTime(now),
+    surveyId,
+    schema: `./${SCHEMA}`,
+    casts: withLog(listed, log.value.facts).added,
+    notes: notes.map(fromSheet),
+    ...(fieldLog === undefined ? {} : { fieldLog: fromSheet(fieldLog) }),
+    answers: knowledge.value.answers.slice(0, answers.length),
+    questions: log.value.questions,
+  });
   const part = join(dirname(out), `.${basename(out)}.wherry-part`);
   try {
     await writeFile(part, text);
@@ -59,9 +76,13 @@ export async function makeSheet(paths: readonly string[], options: SheetOptions)
   }
   return succeed({
     casts: files.reduce((sum, { casts }) => sum + casts.length, 0),
-    questions: files.reduce((sum, { questions }) => sum + questions.length, 0),
+    questions: files.reduce((sum, { questions }) => sum + questions.length, log.value.questions.length),
     problems,
-    warnings: [...knowledge.warnings, ...unusedAnswers(knowledge.value.answers, files)],
+    warnings: [
+      ...knowledge.warnings,
+      ...log.value.warnings,
+      ...unusedAnswers(knowledge.value.answers, [...files, log.value]),
+    ],
   });
 }
 

@@ -10,7 +10,12 @@ import {
 import { Command, InvalidArgumentError, Option } from "commander";
 import type { Context } from "../command.ts";
 import { Exit, exitOf, worst } from "../exit.ts";
-import { addReadingOptions, type ReadingFlags, readingOptions } from "../reading-options.ts";
+import {
+  addFieldLogOption,
+  addReadingOptions,
+  type ReadingFlags,
+  readingOptions,
+} from "../reading-options.ts";
 import { convertText } from "./convert-text.ts";
 
 interface Options extends ReadingFlags {
@@ -44,7 +49,7 @@ function parseJobs(text: string): number {
 }
 
 export function convertCommand({ terminal, version, signal, finish }: Context): Command {
-  return addReadingOptions(new Command("convert"))
+  return addFieldLogOption(addReadingOptions(new Command("convert")))
     .summary("turn raw casts into archive products")
     .description(
       "Turns raw casts into CF NetCDF and documented CSV, with flags, records and the original files.",
@@ -88,9 +93,9 @@ Exit status: 0 all written; 1 written, with findings; 2 casts held back by open 
     .action(
       async (
         paths: string[],
-        { json = false, perCast = false, force = false, answer, notes, ...options }: Options,
+        { json = false, perCast = false, force = false, answer, notes, fieldLog, ...options }: Options,
       ) => {
-        const reading = readingOptions({ answer, notes });
+        const reading = readingOptions({ answer, notes, fieldLog });
         const run = {
           ...options,
           ...reading,

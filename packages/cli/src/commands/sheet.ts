@@ -2,7 +2,12 @@ import { checkSheet, makeSheet, TARGETS } from "@wherry/survey";
 import { Command } from "commander";
 import type { Context } from "../command.ts";
 import { Exit, type ExitCode, exitOf } from "../exit.ts";
-import { addReadingOptions, type ReadingFlags, readingOptions } from "../reading-options.ts";
+import {
+  addFieldLogOption,
+  addReadingOptions,
+  type ReadingFlags,
+  readingOptions,
+} from "../reading-options.ts";
 import type { Terminal } from "../terminal.ts";
 
 interface Options extends ReadingFlags {
@@ -14,7 +19,7 @@ interface Options extends ReadingFlags {
 }
 
 export function sheetCommand({ terminal, now, signal, finish }: Context): Command {
-  return addReadingOptions(new Command("sheet"))
+  return addFieldLogOption(addReadingOptions(new Command("sheet")))
     .summary("write a survey sheet from what the files tell, or say what a sheet still lacks")
     .description(
       "Writes a survey sheet filled with what the files tell, or says what a sheet still lacks for an archive.",

@@ -137,12 +137,11 @@ export function completeSheet(
       file: fileName(cast.source.path),
       ...(number === null ? {} : { number }),
       sha256: cast.source.sha256,
-      ...(cast.finished?.station == null ? {} : { station: cast.finished.station }),
-      ...(cast.finished?.remarks == null ? {} : { notes: cast.finished.remarks }),
+      ...cast.finished?.listed,
     }),
   );
   return {
-    sheet: { ...sheet, casts: [...lines, ...added] },
+    sheet: { ...sheet, casts: [...withTold(lines, found), ...added] },
     casts: casts.map((cast) => {
       const line = found.get(cast);
       return line ? withLine(cast, line, file) : { ...cast, id: minted.get(cast)! };
@@ -151,6 +150,12 @@ export function completeSheet(
     unused: lines.filter((line) => !used.has(line)),
     warnings,
   };
+}
+
+/** Lines with what products tell of their casts beside them. */
+function withTold(lines: readonly ListedCast[], found: ReadonlyMap<Cast, ListedCast>): ListedCast[] {
+  const told = new Map([...found].map(([{ finished }, line]) => [line, finished?.listed]));
+  return lines.map((line) => ({ ...told.get(line), ...line }));
 }
 
 /** The cast with what its line in the sheet says. */

@@ -20,7 +20,7 @@ interface PlacedParty {
 }
 
 /** Everybody whom the sheet names, with the place. */
-export function parties({ people = {} }: SurveySheet): PlacedParty[] {
+export function parties({ people = {} }: Pick<SurveySheet, "people">): PlacedParty[] {
   return [
     ...(["creator", "publisher"] as const).flatMap((role) =>
       people[role] === undefined ? [] : [{ party: people[role], path: ["people", role] }],
@@ -35,6 +35,10 @@ export function parties({ people = {} }: SurveySheet): PlacedParty[] {
 /** A name without a word on what it names is taken for a person's only where an ORCID or a consent says so. */
 export const isPerson = ({ type, orcid, consent }: Party | Contributor): boolean =>
   type === "person" || (type === undefined && (orcid !== undefined || consent !== undefined));
+
+/** Names of those who agreed to be named, in small letters. */
+export const agreedNames = (sheet: Pick<SurveySheet, "people">): ReadonlySet<string> =>
+  new Set(parties(sheet).flatMap(({ party: { name, consent } }) => (consent ? [name.toLowerCase()] : [])));
 
 function partyProblems(party: Party | Contributor, path: SheetPath, locate: Locate): Problem[] {
   const problems: Problem[] = [];

@@ -234,13 +234,18 @@ describe("completing a sheet", () => {
 
   test("the text keeps the person's words and gains the lines", () => {
     const { added } = completeSheet(sheet, [cast("P4", "new.csv", hash("4"))]);
-    const copy = completeSheetText(text, added);
+    const copy = completeSheetText(text, { sheet, added });
     expect(copy).toContain("# my own words");
     expect(copy).toContain("# keep");
     expect(read(copy).casts).toEqual([...sheet.casts!, ...added]);
-    expect(completeSheetText(text, [])).toBe(text);
-    expect(read(completeSheetText("version: 1\nsurvey: { id: s }\n", added)).casts).toEqual(added);
-    expect(read(completeSheetText("version: 1\nsurvey: { id: s }\ncasts: []\n", added)).casts).toEqual(added);
+    const bare = { version: 1 as const, survey: { id: "s" } };
+    expect(completeSheetText(text, { sheet: bare, added: [] })).toBe(text);
+    expect(read(completeSheetText("version: 1\nsurvey: { id: s }\n", { sheet: bare, added })).casts).toEqual(
+      added,
+    );
+    expect(
+      read(completeSheetText("version: 1\nsurvey: { id: s }\ncasts: []\n", { sheet: bare, added })).casts,
+    ).toEqual(added);
   });
 });
 

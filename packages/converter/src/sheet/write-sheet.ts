@@ -1,8 +1,9 @@
+import type { ListedCast } from "@wherry/contracts";
 import type { Cast } from "@wherry/core";
-import type { Question, UnderstoodFile } from "@wherry/formats";
+import type { Answer, Question, UnderstoodFile } from "@wherry/formats";
 import { stringify } from "yaml";
 import { gatherQuestions } from "../understand/gather-questions.ts";
-import { fileName, mintIds, placed } from "./cast-ids.ts";
+import { completeSheet, fileName } from "./cast-ids.ts";
 import { resolved, type SchemaNode, schemaAt } from "./sheet-schema.ts";
 
 /** What a new sheet needs beside the files. */
@@ -13,6 +14,15 @@ export interface NewSheet {
   readonly surveyId: string;
   /** Path of the schema from the sheet, by which editors complete and check it. */
   readonly schema?: string;
+  /** Lines for the casts, as `completeSheet` adds them; without, they tell what the files do. */
+  readonly casts?: readonly ListedCast[];
+  /** Paths from the sheet of notes files and of the field log that the reading rested on. */
+  readonly notes?: readonly string[];
+  readonly fieldLog?: string;
+  /** Answers that were given already. */
+  readonly answers?: readonly Answer[];
+  /** Questions beside those of the files. */
+  readonly questions?: readonly Question[];
 }
 
 /**
@@ -23,9 +33,10 @@ export interface NewSheet {
  */
 export function writeSheet(
   files: readonly UnderstoodFile[],
-  { created, surveyId, schema }: NewSheet,
+  { created, surveyId, schema, notes = [], fieldLog, answers = [], questions = [], ...given }: NewSheet,
 ): string {
   const casts = files.flatMap((file) => file.casts);
+  const listed = given.casts ?? completeSheet({ version: 1, survey: { id: surveyId } }, casts).added;
   return [
     ...(schema === undefined ? [] : [`# yaml-language-server: $schema=${schema}`, `# $schema: ${schema}`]),
     "# Survey sheet. Lines behind # wait for you: take the # away and fill them in, or leave them.",
@@ -45,9 +56,11 @@ export function writeSheet(
     "",
     ...processingBlock(),
     "",
-    ...answerBlock(files.flatMap(({ questions }) => questions)),
+    ...(notes.length > 0 ? [`notes: ${JSON.stringify(notes)}`] : []),
+    ...(fieldLog === undefined ? [] : [`field_log: ${JSON.stringify(fieldLog)}`]),
+    ...answerBlock([...files.flatMap((file) => file.questions), ...questions], answers),
     "",
-    ...castBlock(casts),
+    ...castBlock(listed),
   ]
     .map((line) => `${line}\n`)
     .join("");
@@ -146,11 +159,20 @@ const pressureWord = (casts: readonly Cast[]): string =>
 
 const processingBlock = (): string[] => waiting(["processing:", ...fields(["processing"], 2)]);
 
-function answerBlock(questions: readonly Question[]): string[] {
-  if (questions.length === 0) return ["# answers:  # None is needed: the files leave nothing open."];
+function answerBlock(questions: readonly Question[], answers: readonly Answer[]): string[] {
+  const given =
+    answers.length === 0
+      ? []
+      : [
+          "answers:",
+          ...answers.map(({ about, where, value }) => `  - ${JSON.stringify({ about, where, value })}`),
+        ];
+  if (questions.length === 0)
+    return given.length > 0 ? given : ["# answers:  # None is needed: the files leave nothing open."];
   return [
+    ...given,
     "# Open questions. Until they are answered, the casts that they name are held back.",
-    "# answers:",
+    ...(given.length > 0 ? [] : ["# answers:"]),
     ...gatherQuestions(questions).flatMap(({ text, where, candidates, answerWith, moreFiles }) => [
       `#   # ${oneLine(text)}${where.file === undefined ? "" : ` (${fileName(where.file)}${where.line === undefined ? "" : `, line ${where.line}`}${moreFiles === 0 ? "" : `, and ${moreFiles} more ${moreFiles === 1 ? "file" : "files"}`})`}`,
       ...(moreFiles === 0
@@ -166,19 +188,17 @@ function answerBlock(questions: readonly Question[]): string[] {
 
 const oneLine = (text: string): string => text.replaceAll(/\s+/g, " ").trim();
 
-function castBlock(casts: readonly Cast[]): string[] {
+function castBlock(casts: readonly ListedCast[]): string[] {
   if (casts.length === 0) return ["casts: []"];
-  const order = placed(casts);
-  const ids = mintIds(order, []);
   return [
     "# The ids below stay for good: a corrected file does not make a new cast. Each may also have a station, a",
-    "# latitude and longitude, a platform, an instrument and notes.",
+    "# latitude and longitude, a sounding, wind and sea, a platform, an instrument and notes.",
     "casts:",
-    ...order.flatMap(({ cast, number }) => [
-      `  - id: ${scalar(ids.get(cast)!)}`,
-      `    file: ${scalar(fileName(cast.source.path))}`,
-      ...(number === null ? [] : [`    number: ${number}`]),
-      `    sha256: "${cast.source.sha256}"`,
-    ]),
+    ...casts.flatMap((cast) =>
+      Object.entries(cast).map(
+        ([key, value], index) =>
+          `  ${index === 0 ? "-" : " "} ${key}: ${key === "sha256" ? `"${value}"` : scalar(value)}`,
+      ),
+    ),
   ];
 }

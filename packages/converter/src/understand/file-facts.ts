@@ -97,8 +97,8 @@ export interface KnownZone {
 export function settleZone(
   own: readonly ZoneFact[],
   shared: readonly ZoneFact[],
-  facts: FileFacts,
-  cast: string,
+  facts: Pick<FileFacts, "path" | "inquiry">,
+  casts: string | readonly string[],
   hint: { readonly text: string; readonly candidates: readonly number[]; readonly line?: number },
 ): KnownZone | null {
   const stated = own.length > 0 ? own : shared;
@@ -132,7 +132,7 @@ export function settleZone(
   }
   const settled = facts.inquiry.settle({
     topic: "timeZone",
-    holds: [cast],
+    holds: [casts].flat(),
     text,
     ...(line === undefined ? {} : { line }),
     candidates: minutes.map(writeZone),

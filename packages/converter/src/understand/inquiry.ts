@@ -16,6 +16,7 @@ export const TOPICS = [
   "flagScheme",
   "hemisphere",
   "language",
+  "logLine",
   "missingMarker",
   "position",
   "pressureKind",

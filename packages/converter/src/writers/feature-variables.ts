@@ -1,5 +1,7 @@
+import type { ListedCast } from "@wherry/contracts";
 import { type Cast, type Position, positionFlags, presets, printedResolution, timeFlag } from "@wherry/core";
 import { type MemoryDimension, type MemoryVariable, numberAttribute } from "@wherry/netcdf";
+import { agreedNames } from "../sheet/identity-conflicts.ts";
 import type { Equipment } from "./equipment.ts";
 import { flagVariable } from "./flag-variables.ts";
 import { attributes, BYTE_FILL, charData, fillAttribute, fitsFloat, store, wholeNumbers } from "./storage.ts";
@@ -70,6 +72,16 @@ export function featureVariables(
           ),
         ]),
   ];
+  const agreed = agreedNames(context.sheet);
+  const mayName = (name: string | undefined) =>
+    name !== undefined && agreed.has(name.toLowerCase()) ? name : "";
+  facts.push(...soundingVariable(listed, dimensions));
+  for (const [name, longName, texts] of [
+    ["wind", "wind as the field log has it", listed.map((entry) => entry?.wind ?? "")],
+    ["sea", "state of the sea as the field log has it", listed.map((entry) => entry?.sea ?? "")],
+    ["observer", "who lowered the instrument", listed.map((entry) => mayName(entry?.observer))],
+  ] as const)
+    if (texts.some((each) => each !== "")) facts.push(text(name, `${name}_length`, longName, texts));
   if (listed.some((entry) => entry?.station !== undefined))
     facts.push(
       text(
@@ -253,6 +265,34 @@ function endVariables(casts: readonly Cast[], dimensions: readonly string[]): Me
       "degrees_east",
       system,
     ),
+  ];
+}
+
+/** Depth of the bottom by sounding, where the sheet or the field log has it. */
+function soundingVariable(
+  listed: readonly (ListedCast | undefined)[],
+  dimensions: readonly string[],
+): MemoryVariable[] {
+  const stored = store(
+    listed.map((entry) => entry?.sounding ?? Number.NaN),
+    "double",
+  );
+  if (stored.range === null) return [];
+  return [
+    {
+      name: "sounding",
+      type: "double",
+      dimensions,
+      data: stored.data,
+      attributes: attributes(
+        ["long_name", "depth of the bottom below the water surface by sounding at the cast"],
+        ["standard_name", "sea_floor_depth_below_sea_surface"],
+        ["units", "m"],
+        fillAttribute(stored),
+        ["comment", "as written down in the field; not for navigation"],
+        ["coverage_content_type", "auxiliaryInformation"],
+      ),
+    },
   ];
 }
 

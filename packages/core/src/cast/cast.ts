@@ -131,8 +131,8 @@ export interface CastState {
 export interface Finished {
   /** Name of the file that the product was made from. */
   readonly sourceFile: string | null;
-  readonly station: string | null;
-  readonly remarks: string | null;
+  /** What its list of casts told: station, sounding in m, wind, sea, observer, notes. */
+  readonly listed: Readonly<Record<string, string | number>>;
   /** IODE primary flags of the position and the time of the cast; null where the product has none. */
   readonly positionFlag: number | null;
   readonly timeFlag: number | null;

@@ -32,11 +32,13 @@ export async function finishCasts(
     const values = variable ? await from.texts(variable) : null;
     return places.map((place) => values?.[place] ?? null);
   };
-  const [sourceFile, station, remarks] = await Promise.all(["source_file", "station", "remarks"].map(texts));
+  const sourceFile = await texts("source_file");
+  const listed: [string, readonly (string | number | null)[]][] = [];
+  for (const [name, key] of LISTED_TEXTS) listed.push([key, await texts(name)]);
+  listed.push(["sounding", (await numbers("sounding")).map(known)]);
   const [positionFlag, timeFlag, rowsAbove, rowsFlagged] = await Promise.all(
     ["position_qc", "time_qc", "rows_above_layers", "rows_flagged"].map(numbers),
   );
-  const known = (value: number | undefined) => (value === undefined || Number.isNaN(value) ? null : value);
   const finished: Cast[] = [];
   for (const [index, cast] of casts.entries()) {
     const parts = partsOf(cast, dataset);
@@ -59,9 +61,10 @@ export async function finishCasts(
       evidence: [...scaleEvidence(cast, dataset), ...cast.evidence, finishedEvidence(cast)],
       state: { ...cast.state, processing: layers ? "averaged" : cast.state.processing },
       finished: {
-        sourceFile: sourceFile![index]!,
-        station: station![index]!,
-        remarks: remarks![index]!,
+        sourceFile: sourceFile[index]!,
+        listed: Object.fromEntries(
+          listed.flatMap(([key, values]) => (values[index] == null ? [] : [[key, values[index]]])),
+        ),
         positionFlag: known(positionFlag![index]),
         timeFlag: known(timeFlag![index]),
         uncertainties: parts.uncertainties,
@@ -72,6 +75,17 @@ export async function finishCasts(
   }
   return finished;
 }
+
+/** Variables of products and the keys of a sheet's list of casts that they come from. */
+const LISTED_TEXTS = [
+  ["station", "station"],
+  ["wind", "wind"],
+  ["sea", "sea"],
+  ["observer", "observer"],
+  ["remarks", "notes"],
+] as const;
+
+const known = (value: number | undefined) => (value === undefined || Number.isNaN(value) ? null : value);
 
 /** The columns of a cast apart by what they are in a product. */
 export interface ProductParts {

@@ -21,6 +21,7 @@ const COMMANDS: ReadonlyMap<string, () => Promise<Make>> = new Map([
   ["judge", async () => (await making()).judgeCommand],
   ["check", async () => (await judging()).checkCommand],
   ["pack", async () => (await making()).packCommand],
+  ["mend", async () => (await judging()).mendCommand],
   ["explain", async () => (await judging()).explainCommand],
   ["vocabulary", async () => (await judging()).vocabularyCommand],
 ]);

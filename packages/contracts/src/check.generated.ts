@@ -27,6 +27,10 @@ export interface CheckedFile {
   ruleSets: string[];
   findings: ReportedFinding[];
   counts: LevelCounts;
+  /**
+   * Findings that a person accepts; they are not among the findings and not counted.
+   */
+  waived?: WaivedFinding[];
 }
 export interface ReportedFinding {
   rule: string;
@@ -72,4 +76,16 @@ export interface LevelCounts {
   error: number;
   warning: number;
   advice: number;
+}
+export interface WaivedFinding {
+  finding: ReportedFinding;
+  reason: string;
+  /**
+   * Who accepts it.
+   */
+  by: string;
+  /**
+   * Last day on which it is accepted.
+   */
+  until?: string;
 }

@@ -1,11 +1,12 @@
 export { lookDocument, lookText } from "@wherry/converter";
 export type { Problem, Result } from "@wherry/core";
-export { checkDocument, checkText, explainRule, type Level } from "@wherry/validator";
+export { checkDocument, checkText, explainRule, type Level, mendDocument, mendText } from "@wherry/validator";
 export * from "./check.ts";
 export { reportForms, writeReport } from "./check-report.ts";
 export * from "./convert.ts";
 export { type Judging, judge } from "./judge.ts";
 export * from "./look.ts";
+export * from "./mend.ts";
 export * from "./pack.ts";
 export { type ChosenRules, chooseRules } from "./rule-files.ts";
 export * from "./sheet.ts";

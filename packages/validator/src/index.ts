@@ -10,11 +10,14 @@ export { type Example, type FailingExample, type Rule, type RuleSet, setOf } fro
 export { schemasOfDocuments } from "./engine/rule-document.ts";
 export { tryExamples } from "./engine/rule-tester.ts";
 export * from "./engine/waivers.ts";
+export { changeInWords, type MendedAttribute, type MendedDataset, mendDataset } from "./mend/mend-dataset.ts";
+export { MENDERS } from "./mend/menders.ts";
 export * from "./reports/check-document.ts";
 export * from "./reports/check-text.ts";
 export * from "./reports/explain-rule.ts";
 export * from "./reports/html-page.ts";
 export * from "./reports/junit.ts";
 export * from "./reports/letter.ts";
+export * from "./reports/mend-text.ts";
 export * from "./reports/rule-set-page.ts";
 export * from "./reports/sarif.ts";

@@ -2,6 +2,7 @@ import { check, checkDocument, checkText, type Level, reportForms, writeReport }
 import { Command, Option } from "commander";
 import type { Context } from "../command.ts";
 import { Exit, worst } from "../exit.ts";
+import { LEVELS } from "./levels.ts";
 
 interface Options {
   readonly rules?: readonly string[];
@@ -12,9 +13,6 @@ interface Options {
   readonly failOn: Level;
   readonly json?: boolean;
 }
-
-/** Levels from the worst on. */
-const LEVELS: readonly Level[] = ["error", "warning", "advice"];
 
 export function checkCommand({ terminal, now, version, signal, finish }: Context): Command {
   return new Command("check")

@@ -30,6 +30,8 @@ export interface CheckedDataset {
   readonly edition: EditionChoice;
   readonly ruleSets: readonly RuleSet[];
   readonly findings: readonly Finding[];
+  /** What the rules saw. */
+  readonly view: DatasetView;
 }
 
 const NETCDF_SETS: readonly RuleSet[] = [...new Set(allRules.map(setOf))];
@@ -80,6 +82,7 @@ export async function judgeDataset(dataset: Dataset, context: CheckContext): Pro
       ...finding,
       where: { file: path, ...finding.where },
     })),
+    view,
   };
 }
 

@@ -5,7 +5,7 @@ import type { Finding } from "../engine/finding.ts";
 /** The generated type of a field that may hold any JSON value is narrower than its schema. */
 const anyValue = (value: unknown) => value as NonNullable<ReportedFinding["found"]>;
 
-function entryOf(finding: Finding): ReportedFinding {
+export function findingEntry(finding: Finding): ReportedFinding {
   const { rule, level, citation, where, message, found, expected, remedy } = finding;
   return {
     rule,
@@ -19,13 +19,32 @@ function entryOf(finding: Finding): ReportedFinding {
   };
 }
 
-const fileOf = ({ path, format, edition, ruleSets, findings, counts }: CheckedFile): FileEntry => ({
+/** The entry of one file. */
+export const fileEntry = ({
+  path,
+  format,
+  edition,
+  ruleSets,
+  findings,
+  counts,
+  waived = [],
+}: CheckedFile): FileEntry => ({
   path,
   format,
   edition,
   ruleSets: [...ruleSets],
-  findings: findings.map(entryOf),
+  findings: findings.map(findingEntry),
   counts: { ...counts },
+  ...(waived.length === 0
+    ? {}
+    : {
+        waived: waived.map(({ finding, waiver: { reason, by, until } }) => ({
+          finding: findingEntry(finding),
+          reason,
+          by,
+          ...(until === undefined ? {} : { until }),
+        })),
+      }),
 });
 
 /**
@@ -38,6 +57,6 @@ export const checkDocument = (
   skipped: readonly string[] = [],
 ): CheckOutput => ({
   version: 1,
-  files: files.map(fileOf),
+  files: files.map(fileEntry),
   skipped: [...skipped],
 });

@@ -39,7 +39,8 @@ const BASIS: Readonly<Record<Finding["basis"], string>> = {
   house: "; our own rule",
 };
 
-function groupLines([first, ...others]: readonly [Finding, ...Finding[]]): string[] {
+/** Like findings as lines: place and message, why, where else, what to do, where it stands. */
+export function groupText([first, ...others]: readonly [Finding, ...Finding[]]): string[] {
   const { level, where, message, why, remedy, rule, citation, basis } = first;
   const lines = wrap(`${WORDS[level]} at ${placeInWords(where)}: ${message}`, "  ", "    ");
   if (level !== "advice") lines.push(...wrap(why, "    why:  "));
@@ -88,7 +89,7 @@ function fileLines(file: CheckedFile, options: TextOptions): string[] {
   return [
     path,
     ...wrap(`${format}; ${editionInWords(file)}`, "  "),
-    ...written.flatMap((group) => ["", ...groupLines(group)]),
+    ...written.flatMap((group) => ["", ...groupText(group)]),
     ...(left > 0 ? ["", `  ${counted(left, "kind")} of findings more, not written out`] : []),
     "",
     `  ${total}${waived.length > 0 ? `; ${counted(waived.length, "finding")} accepted by waivers` : ""}`,

@@ -1,6 +1,7 @@
 import { fail, nearestNames, type Result, succeed } from "@wherry/core";
 import { type AnyRule, everyRule } from "../engine/registry.ts";
 import type { Rule, RuleText } from "../engine/rule.ts";
+import { MENDERS } from "../mend/menders.ts";
 import { citationInWords, placeInWords } from "./check-text.ts";
 import { type AnyExample, examplePieces } from "./example-pieces.ts";
 import { wrap } from "./lines.ts";
@@ -53,6 +54,7 @@ export function ruleText(rule: AnyRule): string {
     ),
     ...wrap(`${citationInWords(citation)}. ${BASIS[basis]}`, "  Source: ", "       "),
     ...editionsOf(rule),
+    ...(MENDERS.has(id) ? ["  wherry mend repairs it where only one thing can be meant."] : []),
     "",
     ...(good === undefined ? [] : ["  This passes:", ...indent(exampleText(good)), ""]),
     ...(bad === undefined

@@ -1,0 +1,67 @@
+import type { Mender } from "./edit.ts";
+import * as limits from "./limits.ts";
+import * as provable from "./provable.ts";
+import * as spellings from "./spellings.ts";
+import * as types from "./types.ts";
+
+/**
+ * The rules whose findings can be mended without judgement, each with what mends it. What is not here is left to a
+ * person: other values, names, meanings, and whatever only the field log knows.
+ */
+export const MENDERS: ReadonlyMap<string, Mender> = new Map<string, Mender>([
+  ["acdd/content-type", provable.asExpectedFor("missing", "unknown")],
+  ["acdd/conventions", spellings.acddName],
+  ["acdd/geospatial-lat-max", limits.latitudeLimit],
+  ["acdd/geospatial-lat-min", limits.latitudeLimit],
+  ["acdd/geospatial-lat-units", limits.latitudeUnits],
+  ["acdd/geospatial-lon-max", limits.longitudeLimit],
+  ["acdd/geospatial-lon-min", limits.longitudeLimit],
+  ["acdd/geospatial-lon-units", limits.longitudeUnits],
+  ["acdd/geospatial-vertical-max", limits.verticalLimit],
+  ["acdd/geospatial-vertical-min", limits.verticalLimit],
+  ["acdd/geospatial-vertical-positive", limits.verticalSense],
+  ["acdd/geospatial-vertical-units", limits.verticalUnits],
+  ["acdd/latitude-limits", limits.latitudeLimit],
+  ["acdd/long-name", provable.longName],
+  ["acdd/longitude-limits", limits.longitudeLimit],
+  ["acdd/sampling-kind", provable.asExpectedFor("form")],
+  ["acdd/time-coverage", limits.timeLimit],
+  ["acdd/time-coverage-duration", limits.timeLimit],
+  ["acdd/time-coverage-end", limits.timeLimit],
+  ["acdd/time-coverage-start", limits.timeLimit],
+  ["acdd/vertical-limits", limits.verticalLimit],
+  ["cf/actual-range", types.actualRange],
+  ["cf/ancillary-exist", spellings.nameList],
+  ["cf/calendar-known", spellings.calendarWord],
+  ["cf/calendar-present", provable.usualCalendar],
+  ["cf/cf-role", spellings.cfRoleWord],
+  ["cf/conventions", spellings.conventionsName],
+  ["cf/coordinate-fill", provable.needlessFill],
+  ["cf/coordinates-exist", spellings.nameList],
+  ["cf/data-coordinates", provable.addNames],
+  ["cf/difference-metadata", provable.asExpected],
+  ["cf/feature-type", spellings.featureTypeWord],
+  ["cf/fill-value-type", types.ofVariableType],
+  ["cf/flag-meanings", spellings.flagMeanings],
+  ["cf/flag-type", types.ofVariableType],
+  ["cf/horizontal-axis", provable.asExpected],
+  ["cf/latitude-units", provable.degrees("degrees_north")],
+  ["cf/longitude-units", provable.degrees("degrees_east")],
+  ["cf/missing-value-type", types.ofVariableType],
+  ["cf/modifier-deprecated", provable.nameForModifier],
+  ["cf/one-string", types.oneString],
+  ["cf/positive-value", spellings.positiveWord],
+  ["cf/ragged-link", provable.asExpected],
+  ["cf/standard-name-alias", spellings.currentName],
+  ["cf/standard-name-form", spellings.standardName],
+  ["cf/standard-name-known", spellings.standardName],
+  ["cf/string-attribute-old", types.characters],
+  ["cf/temperature-metadata", provable.temperatureKind],
+  ["cf/text-encoding", types.normalForm],
+  ["cf/time-origin-form", spellings.timeUnits],
+  ["cf/time-since", spellings.timeUnits],
+  ["cf/units-canonical", spellings.unitSpelling],
+  ["cf/units-readable", spellings.unitSpelling],
+  ["cf/vertical-axis", provable.asExpectedFor("axis")],
+  ["cf/vertical-positive", provable.senseOfName],
+]);

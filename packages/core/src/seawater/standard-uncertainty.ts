@@ -35,17 +35,21 @@ function propagated(quantity: Quantity, C: number, t: number, p: number, u: Sens
   return Math.hypot(byC, byT, byP);
 }
 
-function propagatedColumn(
-  quantity: Quantity,
+/** Fills `out` row by row; the sensors' uncertainties hold for all rows. */
+type UncertaintyColumn = (
   C: Float64Array,
   t: Float64Array,
   p: Float64Array,
   u: SensorUncertainty,
   out: Float64Array,
-): void {
-  requireRows(out, C, t, p);
-  for (let i = 0; i < out.length; i++) out[i] = propagated(quantity, C[i]!, t[i]!, p[i]!, u);
-}
+) => void;
+
+const columnTwin =
+  (quantity: Quantity): UncertaintyColumn =>
+  (C, t, p, u, out) => {
+    requireRows(out, C, t, p);
+    for (let i = 0; i < out.length; i++) out[i] = propagated(quantity, C[i]!, t[i]!, p[i]!, u);
+  };
 
 // the share of the anomaly ratio in Absolute Salinity, 0.2 %, does not matter to an uncertainty
 const densityOf: Quantity = (C, t, p) => {
@@ -75,16 +79,8 @@ export function practicalSalinityUncertainty(C: number, t: number, p: number, u:
   return propagated(practicalSalinity, C, t, p, u);
 }
 
-/** Column twin of {@link practicalSalinityUncertainty}: fills `out`; the sensors' uncertainties hold for all rows. */
-export function practicalSalinityUncertaintyColumn(
-  C: Float64Array,
-  t: Float64Array,
-  p: Float64Array,
-  u: SensorUncertainty,
-  out: Float64Array,
-): void {
-  propagatedColumn(practicalSalinity, C, t, p, u, out);
-}
+/** Column twin of {@link practicalSalinityUncertainty}. */
+export const practicalSalinityUncertaintyColumn = columnTwin(practicalSalinity);
 
 /**
  * Standard uncertainty of density (TEOS-10) that comes from the sensors; salinity's share is in it, with its
@@ -99,16 +95,8 @@ export function densityUncertainty(C: number, t: number, p: number, u: SensorUnc
   return propagated(densityOf, C, t, p, u);
 }
 
-/** Column twin of {@link densityUncertainty}: fills `out`. */
-export function densityUncertaintyColumn(
-  C: Float64Array,
-  t: Float64Array,
-  p: Float64Array,
-  u: SensorUncertainty,
-  out: Float64Array,
-): void {
-  propagatedColumn(densityOf, C, t, p, u, out);
-}
+/** Column twin of {@link densityUncertainty}. */
+export const densityUncertaintyColumn = columnTwin(densityOf);
 
 /**
  * Standard uncertainty of sound speed (TEOS-10) that comes from the sensors. Parameters as
@@ -121,13 +109,5 @@ export function soundSpeedUncertainty(C: number, t: number, p: number, u: Sensor
   return propagated(soundSpeedOf, C, t, p, u);
 }
 
-/** Column twin of {@link soundSpeedUncertainty}: fills `out`. */
-export function soundSpeedUncertaintyColumn(
-  C: Float64Array,
-  t: Float64Array,
-  p: Float64Array,
-  u: SensorUncertainty,
-  out: Float64Array,
-): void {
-  propagatedColumn(soundSpeedOf, C, t, p, u, out);
-}
+/** Column twin of {@link soundSpeedUncertainty}. */
+export const soundSpeedUncertaintyColumn = columnTwin(soundSpeedOf);

@@ -1038,6 +1038,10 @@ export interface LayerMeans {
    * Which way of the cast is averaged. Down is the reference: the sensors meet undisturbed water.
    */
   direction?: "down" | "up";
+  /**
+   * Why the upcast is averaged; told with the layers.
+   */
+  reason?: string | null;
 }
 /**
  * The product soundspeed: sound speed against depth from the layer means. Not for navigation or diving.

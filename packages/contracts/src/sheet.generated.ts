@@ -533,6 +533,10 @@ export interface ProcessingChoices {
    */
   direction?: "down" | "up";
   /**
+   * Why the upcast is averaged, as: a bubble in the cell on the way down. It is told with the layers.
+   */
+  direction_reason?: string;
+  /**
    * What is subtracted from the pressure of a cast without a reading in air: nothing (if not given), or the median of the casts of the same instrument on the same day.
    */
   offset_without_air?: "none" | "borrowed";

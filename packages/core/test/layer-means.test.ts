@@ -132,3 +132,14 @@ describe("width of layers", () => {
   test("no rows at all: 2", () =>
     expect(layerWidthFor([], { coordinate: "pressure", direction: "down" })).toBe(2));
 });
+
+test("why the upcast is averaged is told with the layers; without a reason that is told", () => {
+  const cast = down([1, 2, 3], [10, 11, 12]);
+  const up = { ...cast, segments: [{ kind: "up", firstRow: 0, lastRow: 2 }] } as Cast;
+  const of = (reason?: string) =>
+    layerMeans(up, { width: 1, coordinate: "pressure", direction: "up", ...(reason ? { reason } : {}) }).step;
+  expect(of("a bubble on the way down").words).toContain("upcast (a bubble on the way down)");
+  expect(of("a bubble on the way down").parameters.reason).toBe("a bubble on the way down");
+  expect(of().words).toContain("no reason given");
+  expect(layerMeans(cast, one).step.parameters).not.toHaveProperty("reason");
+});

@@ -60,6 +60,7 @@ export function settingsFromSheet(
       width: typeof choices.bin_width === "number" ? choices.bin_width : layers.width,
       coordinate: choices.bin_coordinate ?? layers.coordinate,
       direction: choices.direction ?? layers.direction,
+      reason: choices.direction_reason ?? layers.reason,
     },
   };
 }

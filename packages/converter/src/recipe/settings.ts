@@ -82,6 +82,8 @@ export interface RecipeSettings {
     readonly width: number | null;
     readonly coordinate: "depth" | "pressure";
     readonly direction: "down" | "up";
+    /** Why the upcast is averaged. */
+    readonly reason: string | null;
   };
   readonly soundSpeedProfile: SoundSpeedProfileParameters;
 }
@@ -112,6 +114,6 @@ export const defaultSettings: RecipeSettings = {
     neighbour: neighbourDefaults,
   },
   depth: { method: "automatic" },
-  layers: { width: null, coordinate: "depth", direction: "down" },
+  layers: { width: null, coordinate: "depth", direction: "down", reason: null },
   soundSpeedProfile: soundSpeedProfileDefaults,
 };

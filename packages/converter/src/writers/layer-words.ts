@@ -33,6 +33,8 @@ export function layerWordsOf(layers: readonly (LayerMeans | null)[]): LayerWords
   const width = areLevels ? null : widths.size === 1 ? first.width : "mixed";
   const units = coordinate === "depth" ? "m" : "dbar";
   const cast = direction === "down" ? "downcast" : "upcast";
+  const { reason } = first.step.parameters;
+  const why = direction === "down" ? "" : ` (${reason ?? "no reason given"})`;
   if (width === null)
     return {
       coordinate,
@@ -58,9 +60,9 @@ export function layerWordsOf(layers: readonly (LayerMeans | null)[]): LayerWords
         ? "depth of the layer centre below the water surface"
         : "sea pressure of the layer centre",
     title: width === "mixed" ? "layer means" : `layer means of ${width} ${units}`,
-    summary: `Means of the ${cast} in ${thickness}, with the number of rows and the standard deviation in each layer and a quality flag.`,
+    summary: `Means of the ${cast}${why} in ${thickness}, with the number of rows and the standard deviation in each layer and a quality flag.`,
     level: `layer means of the ${cast}`,
-    history: [`means of the ${cast} in ${thickness} written`],
+    history: [`means of the ${cast}${why} in ${thickness} written`],
     resolution: width === "mixed" ? null : `${width} ${units}`,
   };
 }

@@ -7,6 +7,8 @@ import { median } from "./robust.ts";
 export interface LayerOptions extends LayerChoice {
   /** m or dbar; null: found from the cast (`layerWidthFor`), or its own levels where it came averaged. */
   readonly width: number | null;
+  /** Why the upcast is averaged, in words; told with the layers. */
+  readonly reason?: string | null;
 }
 
 export interface LayerMeans {
@@ -53,7 +55,8 @@ export function layerMeans(cast: Cast, options: LayerOptions): LayerMeans {
     columns.set(name, averaged(column, rows, layers.layerOf, layers.centres.length));
   const used = rows.length - layers.above - layers.beyond;
   const unit = coordinate === "depth" ? "m" : "dbar";
-  const way = direction === "down" ? "downcast" : "upcast";
+  const reason = options.reason ?? null;
+  const way = direction === "down" ? "downcast" : `upcast (${reason ?? "no reason given"})`;
   return {
     width: layers.width,
     coordinate,
@@ -69,6 +72,7 @@ export function layerMeans(cast: Cast, options: LayerOptions): LayerMeans {
         width: layers.width,
         coordinate,
         direction,
+        ...(direction === "up" ? { reason } : {}),
         ownLevels,
         automatic: options.width === null,
       },

@@ -32,9 +32,15 @@ export function parties({ people = {} }: Pick<SurveySheet, "people">): PlacedPar
   ];
 }
 
-/** A name without a word on what it names is taken for a person's only where an ORCID or a consent says so. */
-export const isPerson = ({ type, orcid, consent }: Party | Contributor): boolean =>
-  type === "person" || (type === undefined && (orcid !== undefined || consent !== undefined));
+/**
+ * Creator and publisher are persons unless the sheet says otherwise, as ACDD has it; a contributor only where it, an
+ * ORCID or a consent says so.
+ */
+export const isPerson = (party: Party | Contributor): boolean => {
+  const { type, orcid, consent } = party;
+  if (type !== undefined) return type === "person";
+  return !("role" in party) || orcid !== undefined || consent !== undefined;
+};
 
 /** Names of those who agreed to be named, in small letters. */
 export const agreedNames = (sheet: Pick<SurveySheet, "people">): ReadonlySet<string> =>

@@ -46,10 +46,12 @@ export function castPosition(
   const near = inRows
     ? undefined
     : said.coordinates.find(({ role, approximate }) => approximate && role !== "end");
-  const doubtful = !start || near || (end && tooFar(start, end));
+  const datum = start && oldDatum([...cast.own, ...cast.shared]);
+  const doubtful = !start || near || datum || (end && tooFar(start, end));
   const given = doubtful ? facts.inquiry.given({ topic: "position", cast: id, read: readPosition }) : null;
-  if (!given && start && near) {
-    askPosition(start, near.line);
+  const unsettled = near?.line ?? datum;
+  if (!given && start && unsettled) {
+    askPosition(start, unsettled);
     start = null;
   } else if (given) {
     start = { ...given.value, line: null, words: given.because };
@@ -205,7 +207,9 @@ export function castPosition(
     const text = exchanged
       ? `No latitude is ${exchanged.longitude}: are latitude and longitude exchanged? At what position was the cast made?`
       : nearLine
-        ? `"${nearLine.text}" is given as approximate: at what position was the cast made, as well as you know?`
+        ? datum
+          ? `"${nearLine.text}" names another datum than WGS 84. At what position on WGS 84 was the cast made?`
+          : `"${nearLine.text}" is given as approximate: at what position was the cast made, as well as you know?`
         : said.noFix
           ? `"${said.noFix.text}": at what position (latitude, longitude) was the cast made?`
           : said.unordered
@@ -255,6 +259,14 @@ function choose(from: PositionFacts, axis: Axis, role: "start" | "end"): Coordin
     other.coordinate.sign === first.coordinate.sign;
   return fitting.every(same) ? first : "conflict";
 }
+
+/** A line that names a geodetic datum that lies tens or hundreds of metres off WGS 84. */
+const oldDatum = (lines: readonly HeaderLine[]): HeaderLine | null =>
+  lines.find(({ text }) =>
+    /(?<![A-Za-z])(?:ED ?(?:19)?50|NAD ?(?:19)?27|OSGB ?(?:19)?36|Tokyo datum|Pulkovo|DHDN|Potsdam|RT ?(?:19)?90|KKJ|NTF|Amersfoort|SAD ?(?:19)?69|AGD ?(?:19)?(?:66|84)|NZGD ?(?:19)?49|Datum 73|Monte Mario|Bessel)(?![A-Za-z\d])/i.test(
+      text,
+    ),
+  ) ?? null;
 
 const writePosition = ({ latitude, longitude }: Pick<Fix, "latitude" | "longitude">): string =>
   `${latitude.toFixed(5)}, ${longitude.toFixed(5)}`;

@@ -178,7 +178,7 @@ function shareFrom(values: Float64Array, from: number): number {
 }
 
 function stateOf(
-  { lines, vertical, timed }: ShapeInput,
+  { lines, vertical, timed, elapsed }: ShapeInput,
   found: Evidence[],
   place: (line?: number) => { file: string; line?: number },
 ): CastState {
@@ -206,10 +206,17 @@ function stateOf(
   if (downcast && !upcast) direction = "down";
   else if (upcast && !downcast) direction = topicsOfLine(upcast).has("reversed") ? "up-reversed" : "up";
   else if (processing === "raw") direction = course;
+  const [first, last] = [elapsed?.find(isKnown) ?? NaN, elapsed?.findLast(isKnown) ?? NaN];
+  if (last < first) {
+    direction = course === "down" ? "up-reversed" : "unknown";
+    found.push(evidence("direction", "implied", "the rows stand in turned order: their times fall", place()));
+  }
   if (downcast && !upcast) say("direction", downcast);
   if (upcast && !downcast) say("direction", upcast);
   return { processing, pressureZeroed: zeroed !== null, lagCorrected: lag !== null, direction };
 }
+
+const isKnown = (value: number) => !Number.isNaN(value);
 
 /** Strictly one way over ten rows or more: waves leave no raw cast without a step back. */
 function courseOf(values: Float64Array): "both" | "down" | "up" {

@@ -85,16 +85,19 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
   if (rows?.kind === "clock") {
     const utc = utcOfRows(rows, startPick, stated);
     if (utc) {
-      const first = utc.find((value) => !Number.isNaN(value)) ?? NaN;
+      const above = utc.find((value) => !Number.isNaN(value)) ?? NaN;
+      const below = utc.findLast((value) => !Number.isNaN(value)) ?? NaN;
+      // rows may stand in turned order
+      const first = Math.min(above, below);
       time = first;
-      endTime = utc.findLast((value) => !Number.isNaN(value)) ?? NaN;
+      endTime = Math.max(above, below);
       elapsed = utc.map((value) => value - first);
       found.push(
         evidence(
           "time",
           "stated",
-          `the first row's time under ${quoted(rows.headers)}`,
-          place(cast.lines[0]),
+          `the ${above > below ? "last" : "first"} row's time under ${quoted(rows.headers)}`,
+          place(above > below ? cast.lines.at(-1) : cast.lines[0]),
         ),
       );
       if (stated && Math.abs(stated.utc - first) > 900) disagree(stated.utc, first);

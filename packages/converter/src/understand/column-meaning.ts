@@ -143,9 +143,13 @@ function quantity(id: QuantityId, head: ColumnHead, because: string, bare: boole
     quantity: settled,
     unit,
     because,
-    bareConductivity: bare && settled === "conductivity",
+    bareConductivity: (bare || COMPENSATED.test(head.header)) && settled === "conductivity",
   };
 }
+
+/** Words that conductivities referred to 25 °C have beside them. */
+const COMPENSATED =
+  /comp(?:ens|\.)|kompens|normali[sz]|referred|bezogen|ramen[eé]e|referid|riferit|corrected/i;
 
 /** The unit or a further word can narrow a quantity: pressure to absolute, conductivity to that at 25 °C. */
 function settle(id: QuantityId, unit: UnitSpelling | null, header: string): QuantityId {

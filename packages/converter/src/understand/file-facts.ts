@@ -104,7 +104,8 @@ export function settleZone(
   const stated = own.length > 0 ? own : shared;
   const distinct = new Set(stated.map(({ zone }) => zone.minutes.join()));
   const [first] = stated;
-  if (first && distinct.size === 1 && first.zone.minutes.length === 1 && !first.signDoubtful)
+  const unsure = stated.some(({ zone }) => zone.doubtful);
+  if (first && distinct.size === 1 && first.zone.minutes.length === 1 && !first.signDoubtful && !unsure)
     return {
       minutes: first.zone.minutes[0]!,
       evidence: evidence("timeZone", "stated", `line ${first.line} says "${first.words}"`, {
@@ -126,6 +127,7 @@ export function settleZone(
     ];
     if (distinct.size > 1)
       text = `The file names more than one time zone: ${stated.map(({ words }) => `"${words}"`).join(", ")}. Which is that of the times?`;
+    else if (unsure) text = `"${first.words}" leaves open in which time zone the times are. Which is it?`;
     else if (first.signDoubtful) text = `"${first.words}": is local time ahead of UTC by this, or behind it?`;
     else
       text = `"${first.zone.words}" is the name of more than one time zone. Which offset from UTC is meant?`;

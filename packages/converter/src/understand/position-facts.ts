@@ -66,7 +66,7 @@ export function positionFacts(lines: readonly HeaderLine[]): PositionFacts {
 function isNear({ text }: HeaderLine): boolean {
   const figure = text.search(/\d/);
   const last = text.search(/\d\D*$/);
-  return isApproximate(text.slice(0, figure), text.slice(last + 1).replace(/^[^([]*(?=[([])/, ""));
+  return isApproximate(text.slice(0, figure), text.slice(last + 1));
 }
 
 /** Dates and times hold figures and letters (0909Z) that a position must not be read from. */

@@ -43,7 +43,7 @@ const MINUTE = String.raw`(?:\s*['′’‘m]\s*|\s*min\.?\s*|-|:|\s+)`;
 const SECOND = String.raw`(?:\s*(?:"|″|”|''|’’|s(?![a-z])|sec\.?))?`;
 const ANGLE = String.raw`(?<minus>[-−–+])?\s?(?:(?<d3>${WHOLE})(?<sep3>${DEGREE})(?<m3>[0-5]?\d)${MINUTE}(?<s3>${MINUTES})${SECOND}|(?<d2>${WHOLE})(?<sep2>${DEGREE})(?<m2>${MINUTES})(?:\s*['′’‘m](?![a-z])|\s*min\b\.?)?|(?<d1>\d{1,7}(?:[.,]\d+)?)(?:\s*[°º˚]|\s*deg\b\.?)?)`;
 const COORDINATE = new RegExp(
-  String.raw`(?<![\wÀ-ÿ.])(?:(?<before>${LETTERS})\s*${ANGLE}(?![\w/]|[.,]\d)|${ANGLE.replaceAll("?<", "?<x")}\s*[,;|]?\s*(?<after>${LETTERS}|[nsewo])(?![\wÀ-ÿ/])|${ANGLE.replaceAll("?<", "?<y")}(?![\w/]|[.,]\d))`,
+  String.raw`(?<![\wÀ-ÿ.])(?:(?<before>${LETTERS})\s*${ANGLE}(?![\w/]|[.,]\d)|${ANGLE.replaceAll("?<", "?<x")}\s*[,;|]?\s*[([]?(?<after>${LETTERS}|[nsewo])(?![\wÀ-ÿ/])|${ANGLE.replaceAll("?<", "?<y")}(?![\w/]|[.,]\d))`,
   "g",
 );
 
@@ -101,6 +101,8 @@ function readMatch(match: RegExpMatchArray, hint: Axis | null): Coordinate[] | n
     const wholeDigits = /^\d*/.exec(digits)?.[0].length ?? 0;
     // ddmm.mmm and dddmm.mmm, as receivers of satellite fixes print them
     const packed = letter !== undefined && wholeDigits === (axis === "latitude" ? 4 : 5);
+    // 0030.0000 without a letter may be thirty degrees or thirty minutes
+    if (!letter && wholeDigits > 3) return null;
     const value = number(digits);
     degrees = packed ? Math.floor(value / 100) + (value % 100) / 60 : value;
     if (packed && value % 100 >= 60) return null;

@@ -16,7 +16,9 @@ export const isApproximate = (before: string, after: string): boolean =>
     .slice(-4)
     .some((word) => APPROXIMATE.has(word)) ||
   /[~≈]\s*$/.test(before) ||
-  wordsOf(/^\W{0,3}[([]([^)\]]*)/.exec(after)?.[1] ?? "").some((word) => APPROXIMATE.has(word)) ||
+  [...after.matchAll(/[([]([^)\]]*)/g)].some(([, inside = ""]) =>
+    wordsOf(inside).some((word) => APPROXIMATE.has(word)),
+  ) ||
   /^\s*(?:\?|\(\?\))/.test(after);
 
 export interface ClockError {
@@ -39,6 +41,8 @@ export function clockError(lines: readonly HeaderLine[]): ClockError | null {
   for (const line of lines) {
     const topics = topicsOfLine(line);
     if (!topics.has("clock") && !(topics.has("time") && wordsOf(line.text).length <= 10)) continue;
+    // a clock two hours ahead of UTC is of another zone, not wrong
+    if (/(?<![A-Za-z])(?:UTC|GMT|local|lokal|locale|zone|Ortszeit)(?![A-Za-z])/i.test(line.text)) continue;
     const words = ` ${wordsOf(line.text).join(" ")} `;
     const sign = FAST.test(words) ? -1 : SLOW.test(words) ? 1 : UNSIGNED.test(words) ? 0 : null;
     if (sign === null) continue;

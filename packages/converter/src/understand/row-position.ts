@@ -89,6 +89,8 @@ const sideOf = (cell: string, axis: Axis) => {
 };
 
 function degreesAt(cast: RawCast, { degrees, minutes, seconds, side }: AxisColumns, axis: Axis, row: number) {
+  // 0030.0000 may be thirty degrees or thirty minutes
+  if (/^[+-]?0\d{3}/.test(cast.rows.cell(row, degrees.index))) return NaN;
   if (degrees.numbers) {
     const small = (column: RawColumn | null) => (column ? numberAt(column, row) : 0);
     const fraction = small(minutes) / 60 + small(seconds) / 3600;

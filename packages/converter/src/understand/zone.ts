@@ -1,4 +1,5 @@
 import { AMBIGUOUS_ZONES, ZONES } from "./vocabulary/zones.ts";
+import { plainWords } from "./words.ts";
 
 /** An offset from UTC as written. */
 export interface ZoneReading {
@@ -6,6 +7,8 @@ export interface ZoneReading {
   readonly minutes: readonly number[];
   /** The words that say so. */
   readonly words: string;
+  /** Other words of the line leave open whether it is the clock's: "local time, UTC is two hours less". */
+  readonly doubtful?: boolean;
 }
 
 const OFFSET = String.raw`[+\-−–]\s?\d{1,2}(?:[:.]?[0-5]\d)?\s?h?`;
@@ -47,9 +50,34 @@ export function zoneAmong(text: string): ZoneReading | null {
     const size = toInteger(hours) * 60 + toInteger(minutes);
     return size > 15 * 60 ? null : { minutes: [sign === "+" ? -size : size], words };
   }
+  const relative = RELATIVE.exec(text);
+  if (relative) {
+    const [words, hours = "0", minutes = "0", side = ""] = relative;
+    const size = toInteger(hours) * 60 + toInteger(minutes);
+    if (size <= 15 * 60) return { minutes: [side.toLowerCase() === "behind" ? -size : size], words };
+  }
   const match = AMONG_WORDS.exec(text);
-  return match && readZone(match[0]);
+  const reading = match && readZone(match[0]);
+  if (!match || !reading) return null;
+  // the tz database counts Etc/GMT+2 westward
+  if (/Etc\/$/i.test(text.slice(0, match.index)))
+    return { ...reading, minutes: reading.minutes.map((minutes) => -minutes) };
+  const around = ` ${plainWords(text.slice(0, match.index))} | ${plainWords(text.slice(match.index + match[0].length))} `;
+  const bare = /^(?:UTC|GMT|UT|TU)$/i.test(match[0]);
+  const doubtful =
+    UNSURE.test(around) ||
+    (bare && APART.test(around)) ||
+    /^\s*[([]?\?/.test(text.slice(match.index + match[0].length));
+  return doubtful ? { ...reading, doubtful } : reading;
 }
+
+/** "2 h ahead of UTC" */
+const RELATIVE =
+  /(?<![\d.,])(\d{1,2})(?::(\d{2}))?\s*(?:h|hrs?|hours?)\s+(ahead|behind|before)\s+(?:of\s+)?(?:UTC|GMT|UT)(?![A-Za-z])/i;
+const UNSURE =
+  / (?:not|no|never|probably|presumably|perhaps|maybe|likely|supposedly|unsure|uncertain|assumed|nicht|kein|keine|wahrscheinlich|vermutlich|vielleicht|pas|non|probablement|peut etre|sin|probablemente|quizas|tal vez|nao|provavelmente|talvez|forse|probabilmente|niet|waarschijnlijk|misschien|ikke|inte|ej|sandsynligvis|sannsynligvis|sannolikt|kanske|kanskje|ei|ekki|luultavasti|liklega) /;
+const APART =
+  / (?:local|lokal|locale|ortszeit|lokalzeit|hours?|stunden?|heures?|horas?|ore|uur|uren|timer|timmar|minus|plus|less|more|behind|ahead|difference|differenz) /;
 
 /**
  * A zone that stands alone: "UTC+2", "+02:00", "CEST". A bare number ("-7") is read as hours only where

@@ -1,0 +1,75 @@
+"""Exports in which the first reading that comes to mind is wrong."""
+
+from .build import Col, Water, ask, cast, clock, export, table
+
+W = Water()
+N = len(W.z)
+START = "2023-06-02T08:30:00Z"
+ZONE = [ask("timeZone", ["start"], words=["timezone", "time"])]
+PLACE = ["latitude: 51.20100", "longitude: -4.30200"]
+WHERE = [ask("position", ["latitude", "longitude"], words=["position", "hemisphere"])]
+
+
+def water():
+    return [Col("pressure [dbar]", "p dbar", W.p), Col("temperature [degC]", "t C", W.t), Col("salinity [PSU]", "s", W.s)]
+
+
+def put(name, head, cols=None, start=START, lat=51.201, lon=-4.302, asks=(), why="", **more):
+    cols = cols or water()
+    export(name, [*head, *table(cols)], [cast(cols, start, lat, lon, **more)], asks=asks, why=why)
+
+
+def about(header, topic="units", must=True):
+    return ask(topic, [f"column:{header}"], must=must, words=[f"{topic}:{header}".lower(), f"quantity:{header}".lower()])
+
+
+# zones that are named and are not the clock's
+put("utc-of-the-calibration-only.csv", ["calibrated 2023-01-02 10:00 UTC", "start: 2023-06-02 08:30:00", *PLACE], asks=ZONE)
+put("utc-of-the-export-only.csv", ["exported: 2023-06-05 10:00 UTC", "start: 2023-06-02 08:30:00", *PLACE], asks=ZONE)
+put("clock-ahead-of-utc.csv", ["clock: local time, 2 h ahead of UTC", "start: 2023-06-02 10:30:00", *PLACE], asks=[ask("timeZone", ["start"], must=False, words=["timezone"])])
+put("clock-hours-behind-utc.csv", ["all times 7 hours behind UTC", "start: 2023-06-02 01:30:00", *PLACE], asks=[ask("timeZone", ["start"], must=False, words=["timezone"])])
+put("utc-is-local-minus-two.csv", ["times are local, UTC is two hours less", "start: 2023-06-02 10:30:00", *PLACE], asks=ZONE)
+put("clock-not-on-utc.csv", ["clock not on UTC", "start: 2023-06-02 10:30:00", *PLACE], asks=ZONE)
+put("utc-with-a-question-mark.csv", ["clock: UTC?", "start: 2023-06-02 08:30:00", *PLACE], asks=ZONE)
+put("probably-utc.csv", ["clock probably UTC", "start: 2023-06-02 08:30:00", *PLACE], asks=ZONE)
+put("zone-of-the-other-sign.csv", ["time zone: Etc/GMT+2", "start: 2023-06-02 06:30:00", *PLACE], asks=[ask("timeZone", ["start"], must=False, words=["timezone"])],
+    why="in these names GMT+2 is two hours behind Greenwich")
+put("zone-by-a-city.csv", ["time zone: Europe/Lisbon", "start: 2023-06-02 09:30:00", *PLACE], asks=ZONE)
+put("both-clocks.csv", ["start (local): 2023-06-02 10:30:00", "start (UTC): 2023-06-02 08:30:00", *PLACE], asks=[ask("time", ["start"], must=False, words=["time"])])
+put("uhr-auf-ortszeit.csv", ["Uhr auf Ortszeit, UTC plus zwei Stunden", "Beginn: 2023-06-02 10:30:00", *PLACE], asks=ZONE)
+
+# positions
+put("packed-in-columns-near-the-equator.csv", ["start: 2023-06-02T08:30:00Z"], [Col("lat", "other", ["0030.0000"] * N), Col("lon", "other", ["00918.1200"] * N), *water()], lat=0.5, lon=9.302, asks=WHERE,
+    why="0030.0000 is half a degree, not thirty")
+put("packed-in-the-header-near-the-equator.csv", ["start: 2023-06-02T08:30:00Z", "latitude: 0030.0000", "longitude: 00018.1200"], lat=0.5, lon=0.302, asks=WHERE)
+put("longitude-to-360.csv", ["start: 2023-06-02T08:30:00Z", "latitude: 51.20100", "longitude: 355.69800"], asks=WHERE)
+put("letters-in-brackets.csv", ["start: 2023-06-02T08:30:00Z", "Latitude: 51 12.060 (N)", "Longitude: 4 18.120 (W)"], asks=[ask("position", ["latitude", "longitude"], must=False, words=["position", "hemisphere"])])
+put("letters-joined.csv", ["start: 2023-06-02T08:30:00Z", "LAT 5112.060N LON 00418.120W"])
+put("parted-by-a-slash.csv", ["start: 2023-06-02T08:30:00Z", "Pos. 51.2010N/004.3020W"], asks=[ask("position", ["latitude", "longitude"], must=False, words=["position"])])
+put("two-stations-in-the-header.csv", ["start: 2023-06-02T08:30:00Z", "planned position: 51.25000 N 4.35000 W", "actual position: 51.20100 N 4.30200 W"], asks=[ask("position", ["latitude", "longitude"], must=False, words=["position"])])
+put("old-datum.csv", ["start: 2023-06-02T08:30:00Z", "position (ED50): 51.20100 N 4.30200 W"], asks=[ask("position", ["latitude", "longitude"], words=["position", "datum"])],
+    why="a hundred metres off WGS 84")
+
+# names that sound like another quantity
+put("potential-temperature.csv", ["start: 2023-06-02T08:30:00Z", *PLACE], [water()[0], Col("potential temperature [degC]", "other", W.t), water()[2]], asks=[about("potential temperature [degC]", "quantity", must=False)])
+put("air-temperature-beside-water.csv", ["start: 2023-06-02T08:30:00Z", *PLACE], [Col("air temp [degC]", "other", ["18.2"] * N), *water()])
+put("bottom-depth-beside-pressure.csv", ["start: 2023-06-02T08:30:00Z", *PLACE], [Col("water depth [m]", "other", ["12.5"] * N), *water()])
+put("height-above-the-bottom.csv", ["start: 2023-06-02T08:30:00Z", *PLACE], [Col("altitude [m]", "other", [12 - z for z in W.z]), *water()])
+put("compensated-conductivity.csv", ["start: 2023-06-02T08:30:00Z", *PLACE], [*water()[:2], Col("conductivity (temp. compensated) [mS/cm]", "sc mS", W.sc)], asks=[ask("conductivityKind", [], must=False, words=["conductivitykind"])])
+put("conductivity-compensated-by-a-note.csv", ["start: 2023-06-02T08:30:00Z", "conductivities are normalised to 25 deg C", *PLACE], [*water()[:2], Col("conductivity [mS/cm]", "sc mS", W.sc)], asks=[ask("conductivityKind", ["column:conductivity [mS/cm]"], must=False, words=["conductivitykind"])])
+put("sigma-theta.csv", ["start: 2023-06-02T08:30:00Z", *PLACE], [*water(), Col("sigma-theta [kg/m3]", "other", [r - 1000 for r in W.rho])])
+put("micro-sign-lost.csv", ["start: 2023-06-02T08:30:00Z", *PLACE], [*water()[:2], Col("conductivity [?S/cm]", "c uS", [c * 1000 for c in W.c], "{:.0f}")], asks=[about("conductivity [?S/cm]")])
+put("marks-behind-numbers.csv", ["start: 2023-06-02T08:30:00Z", *PLACE], [water()[0], Col("temperature [degC]", "other", [f"{t:.3f}B" for t in W.t]), water()[2]], asks=[about("temperature [degC]", must=False)],
+    why="a letter behind each number is a mark, the column is kept as it stands")
+put("standard-deviations-beside-means.csv", ["start: 2023-06-02T08:30:00Z", *PLACE], [*water(), Col("temperature sd [degC]", "other", ["0.012"] * N), Col("salinity sd", "other", ["0.021"] * N)])
+put("minimum-and-maximum.csv", ["start: 2023-06-02T08:30:00Z", *PLACE], [*water()[:2], Col("temperature min [degC]", "other", [t - 0.1 for t in W.t]), Col("temperature max [degC]", "other", [t + 0.1 for t in W.t])])
+
+# times
+put("footer-with-another-start.csv", ["start: 2023-06-02T08:30:00Z", *PLACE])
+cols = [Col("time (UTC)", "time", [clock(30600 + 2 * i, "2023-06-02 ") for i in range(N)]), *water()]
+put("header-an-hour-from-the-rows.csv", ["start: 2023-06-02T09:30:00Z", *PLACE], cols, asks=[ask("time", ["start"], words=["time"])])
+cols = [Col("time (UTC)", "time", [clock(30600 + 38 - 2 * i, "2023-06-02 ") for i in range(N)]), *water()]
+put("rows-in-turned-order.csv", PLACE, cols, asks=[ask("time", ["start"], must=False, words=["time"])], why="the last row is the first in time")
+cols = [Col("date", "time", ["2023-06-02"] * N), Col("local time", "time", [clock(37800 + 2 * i) for i in range(N)]), Col("UTC", "time", [clock(30600 + 2 * i) for i in range(N)]), *water()]
+put("two-clocks-in-columns.csv", PLACE, cols)
+put("year-of-three-digits.csv", ["start: 2-6-123 08:30 UTC", *PLACE], asks=[ask("time", ["start"], words=["time", "order"])])

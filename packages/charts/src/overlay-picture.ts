@@ -50,7 +50,8 @@ export function overlayPicture(casts: readonly Levels[], options: OverlayOptions
   const rows = Math.ceil(panels.length / 3);
   const svg = Array.from({ length: rows }, (_, row) => {
     const frame = { left: 62, right: WIDTH - 10, top: row * ROW + 54, bottom: (row + 1) * ROW - 16 };
-    return overlayRow(casts, panels.slice(3 * row, 3 * row + 3), placeTitle, frame);
+    const places = sideBySide(Math.min(panels.length, 3), frame, 24);
+    return overlayRow(casts, panels.slice(3 * row, 3 * row + 3), placeTitle, frame, places);
   });
   return picture({ ...options, width: WIDTH, height: Math.max(rows, 1) * ROW }, svg);
 }
@@ -60,13 +61,14 @@ function overlayRow(
   panels: readonly OverlayPanel[],
   placeTitle: string,
   frame: PanelPlace,
+  allPlaces: readonly PanelPlace[],
 ): string {
+  const places = allPlaces.slice(0, panels.length);
   const axis = depthAxis(
     casts.map(({ place }) => extentOf(place)?.[1] ?? Number.NaN),
     frame,
   );
   const { down } = axis;
-  const places = sideBySide(panels.length, frame, 24);
   const tint = tintOfOrder(casts.length);
   return element("g", {}, [
     ...drawDepthAxis(axis, placeTitle, places),

@@ -20,11 +20,13 @@ export function printedUnits(units: string | null): string {
   if (units === null || units === "1" || units === "") return "";
   return units
     .replace(/\b(?:degree_Celsius|degrees?_C|degC)\b/g, "°C")
+    .replace(/\bu(?=(?:mol|g|S|E)\b)/g, "µ")
     .replace(/(?<=[A-Za-z)])-?\d+/g, (power) => [...power].map((sign) => SUPERSCRIPTS[sign]).join(""));
 }
 
 /** Name of a quantity for an axis. */
-export const quantityName = (column: Column): string => NAMES[column.name] ?? column.longName;
+export const quantityName = ({ name, longName }: Column): string =>
+  NAMES[name] ?? `${longName.charAt(0).toUpperCase()}${longName.slice(1)}`;
 
 /** "Temperature / °C", "Practical Salinity". */
 export function axisTitle(column: Column): string {

@@ -165,7 +165,7 @@ test("what the rules say of the files stands once, with the files it concerns", 
   });
   const files = [file("a.nc", [finding]), file("b.nc", []), file("c.nc", [finding])];
   const page = await reportOf(castsOnALine(1), plainSheet, { checked: files });
-  expect(page).toContain("3 netCDF files checked by cf: 2 errors, no warning and no advice");
+  expect(page).toContain("3 netCDF files checked by cf: 2 errors, no warning and no piece of advice");
   expect(count(page, /there is &lt;no&gt; unit/g)).toBe(1);
   expect(page).toContain("In a.nc and c.nc; rule <code>cf/x</code>");
   const unchecked = await reportOf(castsOnALine(1), plainSheet, { checked: null });

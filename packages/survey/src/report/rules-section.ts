@@ -13,30 +13,39 @@ export function rulesSection(checked: readonly CheckedFile[] | null): Markup {
   if (checked.length === 0) return nothing;
   const sum = (level: Level) => checked.reduce((total, { counts }) => total + counts[level], 0);
   const sets = [...new Set(checked.flatMap(({ ruleSets }) => ruleSets))];
-  const groups = grouped(checked);
-  const rest = groups.length - MOST;
-  return html`<p>${counted(checked.length, "netCDF file")} checked by ${listed(sets)}: ${listed([counted(sum("error"), "error"), counted(sum("warning"), "warning"), sum("advice") === 1 ? "1 piece of advice" : counted(sum("advice"), "advice", "pieces of advice")])}.</p>
-${
-  groups.length === 0
-    ? nothing
-    : html`<ul class="findings">
-${groups
-  .slice(0, MOST)
-  .map(
-    ({ finding: { level, message, remedy, rule }, files }) =>
-      html`<li><b>${WORDS[level]}</b>: ${message.replace(/[.]$/, "")}. ${remedy} <span class="note">In ${files.length === checked.length && files.length > 1 ? "every file" : `${listed(files.slice(0, 3))}${files.length > 3 ? ` and ${files.length - 3} more` : ""}`}; rule <code>${rule}</code></span></li>`,
-  )}
-</ul>`
-}
+  const told = (levels: readonly Level[]) => {
+    const groups = grouped(checked, levels);
+    const items = groups.slice(0, MOST).map((group) => item(group, checked.length));
+    const rest = groups.length - items.length;
+    return html`<ul class="findings">
+${items}
+</ul>
 ${rest > 0 ? html`<p>${counted(rest, "further finding")}: <code>wherry check</code> tells all.</p>` : nothing}`;
+  };
+  const advice = counted(sum("advice"), "piece of advice", "pieces of advice");
+  return html`<p>${counted(checked.length, "netCDF file")} checked by ${listed(sets)}: ${listed([counted(sum("error"), "error"), counted(sum("warning"), "warning"), advice])}.</p>
+${sum("error") + sum("warning") > 0 ? told(["error", "warning"]) : nothing}
+${sum("advice") > 0 ? html`<details><summary>Advice</summary>${told(["advice"])}</details>` : nothing}`;
+}
+
+/** A finding with the files that have it. */
+const item = ({ finding: { level, message, remedy, rule }, files }: Group, all: number): Markup => {
+  const where =
+    files.length === all && all > 1
+      ? "every file"
+      : `${listed(files.slice(0, 3))}${files.length > 3 ? ` and ${files.length - 3} more` : ""}`;
+  return html`<li><b>${WORDS[level]}</b>: ${message.replace(/[.]$/, "")}. ${remedy} <span class="note">In ${where}; rule <code>${rule}</code></span></li>`;
+};
+
+interface Group {
+  readonly finding: Finding;
+  readonly files: string[];
 }
 
 /** Findings of one rule with one message, worst first, with the files that have them. */
-function grouped(
-  checked: readonly CheckedFile[],
-): readonly { readonly finding: Finding; readonly files: string[] }[] {
-  const groups = new Map<string, { finding: Finding; files: string[] }>();
-  for (const level of ["error", "warning", "advice"] as const)
+function grouped(checked: readonly CheckedFile[], levels: readonly Level[]): readonly Group[] {
+  const groups = new Map<string, Group>();
+  for (const level of levels)
     for (const { path, findings } of checked)
       for (const finding of findings) {
         if (finding.level !== level) continue;

@@ -33,9 +33,11 @@ export function borrowedOffset(
     .sort((a, b) => a - b);
   if (readings.length === 0) return null;
   const spread = readings.at(-1)! - readings[0]!;
-  const casts = readings.length === 1 ? "one other cast" : `${readings.length} other casts`;
   return {
     value: median(Float64Array.from(readings)),
-    from: `median reading in air of ${casts} of the instrument on the day, which lie ${spread.toFixed(3)} dbar apart`,
+    from:
+      readings.length === 1
+        ? "reading in air of one other cast of the instrument on the day"
+        : `median reading in air of ${readings.length} other casts of the instrument on the day, which lie ${spread.toFixed(3)} dbar apart`,
   };
 }

@@ -156,6 +156,12 @@ export const WRONG_VALUE: readonly Defect[] = [
   ["full", '"PT49M12S"', '"PT4M12S"', "acdd/time-coverage"],
   ["full", '"PT49M12S"', '"49 minutes"', "acdd/time-coverage-duration"],
   ["full", "POLYGON ((50.3412 3.08977", "POLYGON ((51.3412 3.08977", "acdd/geospatial-bounds-figure"],
+  [
+    "binned",
+    /:geospatial_vertical_resolution = "[^"]*"/,
+    ':geospatial_vertical_resolution = "5 m"',
+    "acdd/resolutions",
+  ],
   ["full", "POLYGON ((", "POLYGON (", "acdd/geospatial-bounds-figure"],
   ["full", ':date_issued = "2024-05-20', ':date_issued = "2024-05-10', "acdd/dates-order"],
   ["full", ':date_created = "2024-05-20T09:00:00Z"', ':date_created = "20.5.2024"', "acdd/date-created"],

@@ -8,6 +8,7 @@ import { geospatialBounds } from "./geospatial-bounds.ts";
 import { latitudeLimits } from "./latitude-limits.ts";
 import { listLengths } from "./list-lengths.ts";
 import { longitudeLimits } from "./longitude-limits.ts";
+import { resolutions } from "./resolutions.ts";
 import { samplingKind } from "./sampling-kind.ts";
 import { timeCoverage } from "./time-coverage.ts";
 import { variableLongName } from "./variable-long-name.ts";
@@ -26,6 +27,7 @@ export const acddRules: readonly Rule[] = [
   latitudeLimits,
   listLengths,
   longitudeLimits,
+  resolutions,
   samplingKind,
   timeCoverage,
   variableLongName,

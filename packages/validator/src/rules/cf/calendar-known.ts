@@ -31,13 +31,21 @@ export const calendarKnown = defineRule({
   title: "calendar is one that CF knows",
   why: "A program that does not know the calendar cannot turn the numbers into dates.",
   remedy: 'Set calendar of {variable} to "standard" unless the times are really in another one.',
-  messages: { unknown: "calendar of {variable} is {found}" },
+  messages: {
+    unknown: "calendar of {variable} is {found}",
+    own: "calendar of {variable} is {found}, though month_lengths describes a calendar of its own",
+  },
   passing: [
     `dimensions: t = 1 ; variables: double t(t) ; t:calendar = "Standard" ;`,
     `dimensions: t = 1 ; variables: double t(t) ; t:calendar = "utc" ;`,
     `dimensions: t = 1 ; variables: double t(t) ; t:calendar = "martian" ; t:month_lengths = 60, 60, 60, 60, 60, 60, 60, 60, 60, 60, 60, 8 ;`,
   ],
   failing: [
+    {
+      cdl: `dimensions: t = 1 ; variables: double t(t) ; t:calendar = "standard" ; t:month_lengths = 60, 60, 60, 60, 60, 60, 60, 60, 60, 60, 60, 8 ;`,
+      where: { variable: "t", attribute: "calendar" },
+      message: "own",
+    },
     {
       cdl: `dimensions: t = 1 ; variables: double t(t) ; t:calendar = "utc" ;`,
       edition: "1.11",
@@ -54,8 +62,13 @@ export const calendarKnown = defineRule({
     const known = dataset.since("1.12") ? [...CALENDARS, "utc", "tai"] : CALENDARS;
     for (const variable of dataset.all) {
       const attribute = variable.attributes.get("calendar");
-      if (attribute === undefined || variable.has("month_lengths")) continue;
+      if (attribute === undefined) continue;
       const text = variable.text("calendar")?.toLowerCase();
+      if (variable.has("month_lengths")) {
+        if (text !== undefined && known.includes(text))
+          report({ variable: variable.name, attribute: "calendar" }, "own", { found: text });
+        continue;
+      }
       if (text === undefined || !known.includes(text))
         report({ variable: variable.name, attribute: "calendar" }, "unknown", {
           found: plainOf(attribute),

@@ -47,7 +47,9 @@ export const cellMethodsBounds = defineRule({
           // the text speaks of coordinate variables and scalar ones, our reading adds depths along ragged samples;
           // two-dimensional ones have no edges of two values
           const isLayered =
-            coordinate.axis === "Z" && dataset.link(coordinate.dimensions.at(-1) ?? "") !== undefined;
+            dataset.since("1.12") &&
+            coordinate.axis === "Z" &&
+            dataset.link(coordinate.dimensions.at(-1) ?? "") !== undefined;
           if (!coordinate.isCoordinate && coordinate.dimensions.length > 0 && !isLayered) continue;
           if (coordinate.has("bounds") || coordinate.has("climatology")) continue;
           told.add(coordinate.name);

@@ -16,6 +16,9 @@ const NAMES = [
   "reference_ellipsoid_name",
 ];
 
+/** Texts of table F.1. */
+const TEXTS = [...NAMES, "crs_wkt", "geoid_name", "geopotential_datum_name", "projected_crs_name"];
+
 const crs = (attributes: string) =>
   `variables: int crs ; crs:grid_mapping_name = "latitude_longitude" ; ${attributes} float t ; t:grid_mapping = "crs" ;`;
 
@@ -32,6 +35,7 @@ export const gridMappingParts = defineRule({
   remedy: "Correct {attribute} of {variable}.",
   messages: {
     number: "{attribute} of {variable} is {found}, not a number",
+    text: "{attribute} of {variable} is {found}, not a text",
     names: "{variable} has {found} but not {attribute}",
     scalar: "the grid mapping {variable} has dimensions, though it holds no data",
   },
@@ -41,6 +45,11 @@ export const gridMappingParts = defineRule({
       cdl: crs('crs:semi_major_axis = "6378137" ;'),
       where: { variable: "crs", attribute: "semi_major_axis" },
       message: "number",
+    },
+    {
+      cdl: crs("crs:crs_wkt = 4326 ;"),
+      where: { variable: "crs", attribute: "crs_wkt" },
+      message: "text",
     },
     {
       cdl: crs('crs:geographic_crs_name = "WGS 84" ;'),
@@ -62,6 +71,11 @@ export const gridMappingParts = defineRule({
         const given = attributes.get(attribute);
         if (given !== undefined && isTextType(given.type))
           report({ variable: name, attribute }, "number", { found: plainOf(given) });
+      }
+      for (const attribute of TEXTS) {
+        const given = attributes.get(attribute);
+        if (given !== undefined && !isTextType(given.type))
+          report({ variable: name, attribute }, "text", { found: plainOf(given) });
       }
       const found = NAMES.filter((each) => variable.has(each));
       const missing = NAMES.find((each) => !variable.has(each));

@@ -76,6 +76,7 @@ import { positiveSense } from "./positive-sense.ts";
 import { positiveValue } from "./positive-value.ts";
 import { raggedLink } from "./ragged-link.ts";
 import { samplingEdition } from "./sampling-edition.ts";
+import { scalarName } from "./scalar-name.ts";
 import { standardNameAlias } from "./standard-name-alias.ts";
 import { standardNameForm } from "./standard-name-form.ts";
 import { standardNameKnown } from "./standard-name-known.ts";
@@ -183,6 +184,7 @@ export const cfRules: readonly Rule[] = [
   positiveValue,
   raggedLink,
   samplingEdition,
+  scalarName,
   standardNameAlias,
   standardNameForm,
   standardNameKnown,

@@ -39,9 +39,24 @@ export function timesSince(column: RawColumn, { scale, moment }: Since, facts: F
   const day = oneDay(moment.dates, facts.orders);
   if (!day || !column.numbers) return null;
   const from = secondsOf(day, moment.secondOfDay ?? 0);
-  // a day count of seven decimals is a hundredth of a second at best
-  const local = column.numbers.values.map((value) => from + Math.round(value * scale * 1000) / 1000);
+  const whole = wholeSeconds(scale, column.numbers.decimals);
+  const local = column.numbers.values.map((value) => from + whole(value * scale));
   return timesOf(local, moment.zone?.minutes.length === 1 ? moment.zone.minutes[0]! : NaN);
+}
+
+/**
+ * Counts of days are printed to a part of a second: a whole second within half a unit of the last place is what was
+ * meant.
+ *
+ * @param scale    seconds that a unit of the numbers lasts
+ * @param decimals places printed
+ */
+function wholeSeconds(scale: number, decimals: number): (seconds: number) => number {
+  const half = (0.5 * scale) / 10 ** decimals;
+  return (seconds) => {
+    const whole = Math.round(seconds);
+    return Math.abs(seconds - whole) <= half ? whole : Math.round(seconds * 1000) / 1000;
+  };
 }
 
 export const timesOf = (local: Float64Array, offset = NaN, dated = true): RowTimes => ({
@@ -94,11 +109,12 @@ export function dayOfYearTimes(
   clock: RawColumn | null,
   facts: FileFacts,
 ): RowTimes | null {
-  const days = column.numbers?.values;
-  if (!days) return null;
+  if (!column.numbers) return null;
+  const { values: days, decimals } = column.numbers;
+  const whole = wholeSeconds(86_400, decimals);
   const seconds = days.map((day, row) => {
-    const inDay = clock?.moments ? (clock.moments[row]?.secondOfDay ?? NaN) : (day % 1) * 86_400;
-    return Math.floor(day) * 86_400 + Math.round(inDay * 1000) / 1000;
+    const inDay = clock?.moments ? (clock.moments[row]?.secondOfDay ?? NaN) : whole((day % 1) * 86_400);
+    return Math.floor(day) * 86_400 + inDay;
   });
   const first = Math.floor(days.find((day) => !Number.isNaN(day)) ?? NaN);
   const dates = datesOfHeader(cast, facts);

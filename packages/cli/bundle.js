@@ -26,6 +26,7 @@ const { outputFiles } = await build({
   entryPoints: {
     wherry: "src/bin.ts",
     "chunks/thread": "../survey/src/thread.ts",
+    "chunks/check-thread": "../survey/src/check-thread.ts",
     // The pool looks for the frame of its threads beside its own code, as the program does for what they run.
     "chunks/worker": join(dirname(inSurvey.resolve("piscina")), "worker.js"),
   },

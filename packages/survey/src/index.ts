@@ -1,6 +1,15 @@
 export { lookDocument, lookText } from "@wherry/converter";
 export type { Problem, Result } from "@wherry/core";
-export { checkDocument, checkText, explainRule, type Level, mendDocument, mendText } from "@wherry/validator";
+export {
+  type CheckedFile,
+  documentPieces,
+  explainRule,
+  fileText,
+  type Level,
+  mendDocument,
+  mendText,
+  newTally,
+} from "@wherry/validator";
 export * from "./check.ts";
 export { reportForms, writeReport } from "./check-report.ts";
 export * from "./convert.ts";

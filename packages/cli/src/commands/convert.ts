@@ -17,6 +17,7 @@ import {
   readingOptions,
 } from "../reading-options.ts";
 import { convertText } from "./convert-text.ts";
+import { wholeNumber } from "./whole-number.ts";
 
 interface Options extends ReadingFlags {
   readonly sheet: string;
@@ -41,11 +42,6 @@ function parseProducts(text: string): readonly Product[] {
     if (product === undefined) throw new InvalidArgumentError(`Choose from ${PRODUCTS.join(", ")}.`);
     return product;
   });
-}
-
-function parseJobs(text: string): number {
-  if (!/^[1-9]\d{0,2}$/.test(text)) throw new InvalidArgumentError("Give a whole number from 1 to 999.");
-  return Number(text);
 }
 
 export function convertCommand({ terminal, version, signal, finish }: Context): Command {
@@ -78,7 +74,7 @@ export function convertCommand({ terminal, version, signal, finish }: Context): 
     .option("--created <time>", "date of writing, instead of the sheet's")
     .option("--vocabulary <file>", "a CF standard-name table in place of the shipped one")
     .option("--shoreline <file>", "GeoJSON with land or shore for the map of the report")
-    .option("--jobs <number>", "casts worked on at the same time", parseJobs, 1)
+    .option("--jobs <number>", "casts worked on at the same time", wholeNumber, 1)
     .option("--force", "replace a finished result")
     .option("--json", "write one JSON document to standard output")
     .addHelpText(

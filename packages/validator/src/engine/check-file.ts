@@ -32,6 +32,12 @@ export interface FileContext extends Omit<CheckContext, "full"> {
   readonly full?: { readonly path: string; readonly source: Uint8Array | Source };
 }
 
+/** The verdict with the findings of some rules alone, and the faults of the file itself. */
+export function onlyRules(checked: CheckedFile, ids: ReadonlySet<string>): CheckedFile {
+  const findings = checked.findings.filter(({ rule, citation }) => citation === null || ids.has(rule));
+  return { ...checked, findings, counts: countLevels(findings) };
+}
+
 export const checkedFile = (
   path: string,
   format: string | null,

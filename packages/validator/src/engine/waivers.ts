@@ -56,52 +56,59 @@ const inWords = ({ rule, file, variable, attribute }: Waiver): string =>
     ...(file === undefined ? [] : [`in ${file}`]),
   ].join(" ");
 
+/** Takes accepted findings out of verdicts, one after the other, and knows in the end which waivers were of use. */
+export interface WaiverDesk {
+  /** The verdict with `waived`. A file that cannot be read has nothing to accept. */
+  judge(checked: CheckedFile): CheckedFile;
+  /** A warning for each waiver that has expired or that nothing needed so far. */
+  warnings(): Problem[];
+}
+
 /**
- * Takes accepted findings out of the verdicts. A file that cannot be read has nothing to accept.
- *
- * @param now  the moment of checking, epoch seconds UTC
- * @returns    the verdicts with `waived`; and a warning for each waiver that has expired or that nothing needs
+ * @param now   the moment of checking, epoch seconds UTC
+ * @param file  name of the document of waivers
  */
-export function applyWaivers(
-  files: readonly CheckedFile[],
+export function waiverDesk(
   waivers: readonly Waiver[],
   { now, file }: { now: number; file: string },
-): { files: CheckedFile[]; warnings: Problem[] } {
+): WaiverDesk {
   const used = new Set<Waiver>();
-  const judged = files.map((checked): CheckedFile => {
-    if (checked.format === null) return checked;
-    const waived: WaivedFinding[] = [];
-    const findings = checked.findings.filter((finding) => {
-      const waiver = waivers.find((each) => fits(each, finding, checked.path));
-      if (waiver === undefined) return true;
-      used.add(waiver);
-      if (endOf(waiver) <= now) return true;
-      waived.push({ finding, waiver });
-      return false;
-    });
-    return { ...checked, findings, counts: countLevels(findings), waived };
-  });
-  const warnings = waivers.flatMap((waiver): Problem[] => {
-    const place = { where: { file } };
-    if (endOf(waiver) <= now)
-      return [
-        {
-          code: "waivers/expired",
-          message: `the waiver of ${inWords(waiver)} ended on ${waiver.until}`,
-          ...place,
-          remedy: "Mend the cause, or decide again and give it a new date.",
-        },
-      ];
-    return used.has(waiver)
-      ? []
-      : [
-          {
-            code: "waivers/unused",
-            message: `nothing needs the waiver of ${inWords(waiver)}`,
-            ...place,
-            remedy: "Remove it.",
-          },
-        ];
-  });
-  return { files: judged, warnings };
+  return {
+    judge(checked) {
+      if (checked.format === null) return checked;
+      const waived: WaivedFinding[] = [];
+      const findings = checked.findings.filter((finding) => {
+        const waiver = waivers.find((each) => fits(each, finding, checked.path));
+        if (waiver === undefined) return true;
+        used.add(waiver);
+        if (endOf(waiver) <= now) return true;
+        waived.push({ finding, waiver });
+        return false;
+      });
+      return { ...checked, findings, counts: countLevels(findings), waived };
+    },
+    warnings: () =>
+      waivers.flatMap((waiver): Problem[] => {
+        const place = { where: { file } };
+        if (endOf(waiver) <= now)
+          return [
+            {
+              code: "waivers/expired",
+              message: `the waiver of ${inWords(waiver)} ended on ${waiver.until}`,
+              ...place,
+              remedy: "Mend the cause, or decide again and give it a new date.",
+            },
+          ];
+        return used.has(waiver)
+          ? []
+          : [
+              {
+                code: "waivers/unused",
+                message: `nothing needs the waiver of ${inWords(waiver)}`,
+                ...place,
+                remedy: "Remove it.",
+              },
+            ];
+      }),
+  };
 }

@@ -4,7 +4,7 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import { expect, test } from "vitest";
 import { judgeDataset } from "../engine/check-dataset.ts";
 import { type CheckedFile, checkedFile, checkFile } from "../engine/check-file.ts";
-import { checkDocument } from "./check-document.ts";
+import { checkDocument, documentPieces } from "./check-document.ts";
 
 const isCheckOutput = new Ajv2020({ strict: false }).compile(checkSchema);
 
@@ -48,4 +48,24 @@ test("a finding carries rule, level, citation by the edition of the file, place,
     expected: "1",
   });
   expect(found?.remedy).toContain('"1"');
+});
+
+test.each([
+  { files: 0, skipped: [] },
+  { files: 1, skipped: ["notes.txt"] },
+  { files: 3, skipped: ["a", "b"] },
+])("in pieces it is the same text: $files files", async ({ files, skipped }) => {
+  const file = await judged(`:Conventions = "CF-1.8" ; variables: float t ; t:units = "PSU" ;`);
+  const all = Array.from({ length: files }, () => file);
+  const pieces = documentPieces();
+  const text = all.map((each) => pieces.file(each)).join("") + pieces.end(skipped);
+  expect(text).toBe(`${JSON.stringify(checkDocument(all, skipped), null, 2)}\n`);
+});
+
+test("a level leaves findings out but counts them", async () => {
+  const file = await judged(`:Conventions = "CF-1.8" ; variables: float t ; t:units = "PSU" ;`);
+  const pieces = documentPieces("error");
+  const [entry] = JSON.parse(pieces.file(file) + pieces.end([])).files;
+  expect(new Set(entry.findings.map(({ level }: { level: string }) => level))).toEqual(new Set(["error"]));
+  expect(entry.counts).toEqual(file.counts);
 });

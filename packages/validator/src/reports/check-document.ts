@@ -1,6 +1,6 @@
 import type { CheckOutput, CheckedFile as FileEntry, ReportedFinding } from "@wherry/contracts";
 import type { CheckedFile } from "../engine/check-file.ts";
-import type { Finding } from "../engine/finding.ts";
+import { type Finding, isAtLeast, type Level } from "../engine/finding.ts";
 
 /** The generated type of a field that may hold any JSON value is narrower than its schema. */
 const anyValue = (value: unknown) => value as NonNullable<ReportedFinding["found"]>;
@@ -60,3 +60,28 @@ export const checkDocument = (
   files: files.map(fileEntry),
   skipped: [...skipped],
 });
+
+/** Lines of a JSON text but the first, moved to the right. */
+const moved = (text: string, by: number): string => text.replaceAll("\n", `\n${" ".repeat(by)}`);
+
+/** The text of the same document in pieces, for as many files as there are: none is kept. */
+export interface DocumentPieces {
+  file(checked: CheckedFile): string;
+  end(skipped: readonly string[]): string;
+}
+
+/** @param level  findings of less weight are counted only */
+export function documentPieces(level: Level = "advice"): DocumentPieces {
+  let before = '{\n  "version": 1,\n  "files": [\n    ';
+  let after = '{\n  "version": 1,\n  "files": []';
+  return {
+    file(checked) {
+      const findings = checked.findings.filter((finding) => isAtLeast(finding.level, level));
+      const text = before + moved(JSON.stringify(fileEntry({ ...checked, findings }), null, 2), 4);
+      before = ",\n    ";
+      after = "\n  ]";
+      return text;
+    },
+    end: (skipped) => `${after},\n  "skipped": ${moved(JSON.stringify(skipped, null, 2), 2)}\n}\n`,
+  };
+}

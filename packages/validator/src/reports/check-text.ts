@@ -96,26 +96,45 @@ function fileLines(file: CheckedFile, options: TextOptions): string[] {
   ];
 }
 
-/**
- * The verdict on several files as plain text: file by file, worst first, like findings together, the sum last.
- * Lines end in LF; no colours.
- */
+/** The verdict on one file as plain text: worst first, like findings together, its sum last. Lines end in LF. */
+export const fileText = (file: CheckedFile, options: TextOptions = {}): string =>
+  `${fileLines(file, options).join("\n")}\n`;
+
+/** Sums over files, taken up one after the other. */
+export interface Tally {
+  add(file: CheckedFile): void;
+  /** The sums in words. */
+  text(): string;
+}
+
+export function newTally(): Tally {
+  const sums = { error: 0, warning: 0, advice: 0 };
+  let [all, unread, clean] = [0, 0, 0];
+  return {
+    add({ format, counts }) {
+      all += 1;
+      if (format === null) unread += 1;
+      else sums.error += counts.error;
+      sums.warning += counts.warning;
+      sums.advice += counts.advice;
+      if (counts.error + counts.warning === 0) clean += 1;
+    },
+    text() {
+      if (all === 0) return "No file was checked.\n";
+      const told = [
+        counted(sums.error, "error"),
+        counted(sums.warning, "warning"),
+        counted(sums.advice, "advice", "pieces of advice"),
+      ];
+      const how = clean === all ? "All" : clean === 0 ? "None" : clean;
+      return `${counted(all, "file")} checked: ${told.join(", ")}.\n${how} without error or warning${unread > 0 ? `; ${unread} cannot be read` : ""}.\n`;
+    },
+  };
+}
+
+/** The verdict on several files as plain text, file by file, the sum last. Lines end in LF; no colours. */
 export function checkText(files: readonly CheckedFile[], options: TextOptions = {}): string {
-  if (files.length === 0) return "No file was checked.\n";
-  const lines = files.flatMap((file, index) => [...(index === 0 ? [] : [""]), ...fileLines(file, options)]);
-  const sum = (level: Level) => files.reduce((total, { counts }) => total + counts[level], 0);
-  const unread = files.filter(({ format }) => format === null).length;
-  const clean = files.filter(({ counts }) => counts.error + counts.warning === 0).length;
-  const sums = [
-    counted(sum("error") - unread, "error"),
-    counted(sum("warning"), "warning"),
-    counted(sum("advice"), "advice", "pieces of advice"),
-  ];
-  return [
-    ...lines,
-    "",
-    `${counted(files.length, "file")} checked: ${sums.join(", ")}.`,
-    `${clean === files.length ? "All" : clean === 0 ? "None" : clean} without error or warning${unread > 0 ? `; ${unread} cannot be read` : ""}.`,
-    "",
-  ].join("\n");
+  const tally = newTally();
+  files.forEach(tally.add);
+  return [...files.map((file) => fileText(file, options)), tally.text()].join("\n");
 }

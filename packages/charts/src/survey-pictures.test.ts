@@ -45,6 +45,8 @@ describe("temperature against salinity", () => {
       }
   });
 
+  test("looks as it did", () => expect(svg).toMatchFileSnapshot("../test/pictures/temperature-salinity.svg"));
+
   test("a dot for each layer that has both, and a name for each cast", () => {
     expect(count(svg, /h0\.1/g)).toBe(5);
     for (const label of ["a", "b"]) expect(svg).toContain(`>${label}</text>`);
@@ -90,7 +92,7 @@ describe("profiles over each other", () => {
   });
 });
 
-test("a section: tones are what was measured, blocks of one tone are one", () => {
+test("a section: tones are what was measured, blocks of one tone are one", async () => {
   const station = (label: string, distance: number, ...values: number[]) => ({
     ...{ label, distance },
     place: Float64Array.from(values, (_, k) => k + 0.5),
@@ -100,6 +102,7 @@ test("a section: tones are what was measured, blocks of one tone are one", () =>
     [station("a", 0, 1, 1, 1, 1), station("b", 5, 1, 2, 3), station("c", 9, 1, Number.NaN, 5)],
     { ...options, ...{ quantityTitle: "Q", placeTitle: "Depth / m", distanceTitle: "Distance / km" } },
   );
+  await expect(svg).toMatchFileSnapshot("../test/pictures/section.svg");
   const blocks = (label: string) =>
     count(svg.slice(svg.indexOf(`data-cast="${label}"`)).split("</g>")[0]!, /<rect /g);
   expect(["a", "b", "c"].map(blocks)).toEqual([1, 3, 2]);
@@ -141,6 +144,8 @@ describe("a series", () => {
     expect(ticks.length).toBeGreaterThan(1);
     expect(Math.sign(ticks[1]![0]! - ticks[0]![0]!)).toBe(Math.sign(ticks[1]![1]! - ticks[0]![1]!));
   });
+
+  test("looks as it did", () => expect(svg).toMatchFileSnapshot("../test/pictures/series.svg"));
 
   test("one row among thousands that stands out is still drawn", () => {
     const panel = svg.slice(svg.indexOf('data-quantity="pressure"'));

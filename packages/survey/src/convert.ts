@@ -248,6 +248,14 @@ async function convertInto(
     ...sameCasts(completed.casts).map(sameCastProblem),
     ...notApplied,
   ];
+  const told = [
+    ...warnings,
+    ...knowledge.warnings,
+    ...completed.warnings,
+    ...log.value.warnings,
+    ...exchanged.warnings,
+    ...unusedAnswers(answers, [...files, log.value]),
+  ];
   const report = options.products.includes("report")
     ? [
         await writeSurveyReport(
@@ -255,7 +263,10 @@ async function convertInto(
           written.value,
           casts,
           layers,
-          { sheet: completed.sheet, created, software, held, questions, findings, shoreline, record },
+          {
+            ...{ sheet: completed.sheet, created, software, held, questions, shoreline, record },
+            findings: [...findings, ...told],
+          },
           options,
         ),
       ]
@@ -286,14 +297,7 @@ async function convertInto(
       added: completed.added.map(({ id }) => id),
       skipped: read.skipped.filter((path) => resolve(path) !== resolve(options.sheet)),
     },
-    [
-      ...warnings,
-      ...knowledge.warnings,
-      ...completed.warnings,
-      ...log.value.warnings,
-      ...exchanged.warnings,
-      ...unusedAnswers(answers, [...files, log.value]),
-    ],
+    told,
   );
 }
 

@@ -64,7 +64,7 @@ function inShort({ casts, held, findings }: HeadFacts): Markup {
     measured.reduce((all, each) => all + each[of], 0);
   return html`<p>${listed(kinds) || "No cast"}${when}${deepest === undefined ? "" : `, down to ${numberWords(deepest, 1)} dbar`}${ranges.length > 0 ? `; ${listed(ranges)}` : ""}.
 Of ${countWords(sum("rows"))} measured values ${countWords(sum("questionable"))} are flagged questionable and ${countWords(sum("bad"))} bad, ${sum("missing") === 0 ? "none is" : `${countWords(sum("missing"))} are`} missing; nothing was deleted.
-${findings > 0 ? `Reading the files left ${counted(findings, "finding")}.` : "The files were read without a finding."}
+${findings > 0 ? `Reading the files and the sheet left ${counted(findings, "finding")}.` : "Files and sheet were read without a finding."}
 ${held > 0 ? `${counted(held, "cast")} still ${held === 1 ? "waits" : "wait"} for an answer and ${held === 1 ? "is" : "are"} not shown.` : ""}</p>`;
 }
 

@@ -32,7 +32,7 @@ figcaption p, .note p { margin-bottom: .5rem; }
 .facts dd { margin: 0 0 .5rem; overflow-wrap: anywhere; }
 .caution { margin: 1.2rem 0; padding: .5rem 0; max-width: 45rem; border-top: 4px double var(--ink);
   border-bottom: 4px double var(--ink); font-weight: bold; }
-nav { margin-top: 1.4rem; }
+nav { margin: 1.4rem 0; }
 nav ol { margin: 0; padding: 0; list-style: none; columns: 13rem; }
 .sheet { overflow-x: auto; }
 table { border-collapse: collapse; font-variant-numeric: tabular-nums; }

@@ -34,7 +34,7 @@ export function findingsSection(
       ? html`<ul class="findings">
 ${items}
 </ul>`
-      : html`<p>Reading the files left no finding.</p>`
+      : html`<p>Reading the files and the sheet left no finding.</p>`
   }
 ${
   held.length > 0
@@ -47,9 +47,10 @@ ${open}
 ${testTable(casts)}`;
 }
 
+/** Files by their last name: in which folder they lay is no one's business in fifty years. */
 function placeWords({ where: { file, line, column, variable } }: Problem): string {
   return [
-    ...(file === undefined ? [] : [file]),
+    ...(file === undefined ? [] : [file.split(/[/\\]/).at(-1)!]),
     ...(line === undefined ? [] : [`line ${line}`]),
     ...(column === undefined ? [] : [`column ${column}`]),
     ...(variable === undefined ? [] : [variable]),

@@ -2,7 +2,14 @@ import { readFileSync } from "node:fs";
 import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { recipeSchema } from "@wherry/contracts";
-import { type Preset, presets, spikeReturnShared, type Threshold } from "@wherry/core";
+import {
+  type Preset,
+  presets,
+  type SeaRegion,
+  seaRegions,
+  spikeReturnShared,
+  type Threshold,
+} from "@wherry/core";
 
 const statusWords = {
   source: "published, read in the source",
@@ -53,6 +60,9 @@ function presetSection(preset: Preset): string {
   ].join("\n");
 }
 
+const regionRow = ({ name, corners, temperature, salinity }: SeaRegion): string =>
+  `| ${name} | ${corners?.map(([east, north]) => `${east} ${north}`).join(", ") ?? "everywhere"} | ${shown(temperature.value)} ${temperature.unit} | ${shown(salinity.value)} | ${temperature.status} |`;
+
 function presetsPage(): string {
   const shared = thresholds(spikeReturnShared).map(
     ([path, { value, unit, status }]) => `| ${path} | ${shown(value)}${unitWords(unit)} | ${status} |`,
@@ -75,6 +85,14 @@ ${Object.values(presets).map(presetSection).join("\n")}
 | threshold | value | status |
 | --- | --- | --- |
 ${shared.join("\n")}
+
+## On request: what is known to occur in a region of the sea
+
+Asked for by \`quality.regionalRange\` of the recipe; outside is questionable. The first region that holds a cast counts. The corners of the first two regions are from memory, not verified.
+
+| region | corners, degrees east and north | temperature | salinity | status |
+| --- | --- | --- | --- | --- |
+${seaRegions.map(regionRow).join("\n")}
 `;
 }
 

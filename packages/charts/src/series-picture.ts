@@ -27,7 +27,7 @@ const [PANEL, GAP, TOP, BOTTOM] = [128, 22, 14, 46];
  * dotted, rows in air left out; questionable values carry an open diamond, bad ones a cross. Pressure grows downward.
  */
 export function seriesPicture(cast: Cast, { columns, ...frame }: SeriesOptions): string {
-  const [left, right] = [62, WIDTH - 14];
+  const [left, right] = [76, WIDTH - 14];
   const start = cast.timeRole === "start" ? cast.time : Number.NaN;
   const { across, ticks, title } = timeAxis(start, cast.elapsed, cast.rows, [left, right]);
   const manners = mannerOfRows(cast);
@@ -94,7 +94,7 @@ function drawSeriesPanel(
   return element("g", { class: "panel", "data-quantity": column.name }, [
     clipOf(clip, at),
     ...behind,
-    ...axisDown(ticksOf(scale, 34), axisTitle(column), [at]),
+    ...axisDown(ticksOf(scale, 34), axisTitle(column), [at], 62),
     element("g", { "clip-path": `url(#${clip})` }, lines.length > 0 ? lines : [element("g", {})]),
     ...marksAt(Flag.questionable).map(([x, y]) => questionableMark(x, y)),
     ...marksAt(Flag.bad).map(([x, y]) => badMark(x, y)),

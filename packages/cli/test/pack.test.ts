@@ -166,6 +166,28 @@ describe("a package", () => {
     }));
 });
 
+test("odd names of source files survive: line ends, percent signs, letters in pieces", () =>
+  inTemporaryFolder(async (cwd) => {
+    const names = ["a\nb.csv", "100%.csv", "e\u0301.csv", "bell\u0007.csv", " blank .csv"];
+    const casts = names.map((name, k) => [`casts/${name}`, warmer(`N${k}`, 1.1 + 1.3 * k)] as const);
+    lay(cwd, { ...Object.fromEntries(casts), "survey.yaml": survey["survey.yaml"] });
+    expect((await runWherry(["convert", "casts", "-s", "survey.yaml", "-o", "result"], { cwd })).status).toBe(
+      0,
+    );
+    const packed = await runWherry(["pack", "result", "-o", "p"], { cwd });
+    expect(packed.status, packed.stderr).toBe(0);
+    for (const name of names)
+      expect(
+        readFileSync(join(cwd, "p/data/original", name)).equals(readFileSync(join(cwd, "casts", name))),
+      ).toBe(true);
+    const manifest = readFileSync(join(cwd, "p/manifest-sha256.txt"), "utf8");
+    // RFC 8493, section 2.1.3: line ends and the percent sign are encoded, nothing else
+    expect(manifest).toContain("  data/original/a%0Ab.csv\n");
+    expect(manifest).toContain("  data/original/100%25.csv\n");
+    expect((await runWherry(["pack", "--verify", "p"], { cwd })).status).toBe(0);
+    expect((await runWherry(["check", "p/data/quay_full.nc", "--rules", "cf"], { cwd })).status).toBe(0);
+  }));
+
 describe("verify", () => {
   test("tells of a byte that changed, a file that is gone and one that was added: 1", () =>
     inTemporaryFolder(async (cwd) => {

@@ -254,13 +254,18 @@ async function writeBag(
     await sink.finish();
     const read = await verifyPackage(path);
     options.signal?.throwIfAborted();
-    const [fault, ...others] = read.ok ? read.value.problems : read.problems;
+    // the hidden name is nobody's business
+    const named = ({ where, ...problem }: Problem): Problem => ({
+      ...problem,
+      where: where.file === undefined ? where : { ...where, file: where.file.replace(path, out) },
+    });
+    const [fault, ...others] = (read.ok ? read.value.problems : read.problems).map(named);
     if (fault) {
       await abandon();
       return fail(fault, ...others);
     }
     await finish();
-    return succeed({ out }, read.ok ? read.warnings : []);
+    return succeed({ out }, read.ok ? read.warnings.map(named) : []);
   } catch (error) {
     await abandon();
     throw error;

@@ -59,7 +59,9 @@ export function readMe(facts: DataSetFacts, files: readonly PackedName[], checks
     "What is in data/",
     "----------------",
     "",
-    ...files.map(({ path, size }) => filled(`${wordsFor(path)} (${size} bytes)`, `${path}\n    `, "    ")),
+    ...files.map(({ path, size }) =>
+      filled(`${wordsFor(path)} (${size} bytes)`, `${path.replace(/[\n\r]/g, "\ufffd")}\n    `, "    "),
+    ),
     "",
     "How to read it",
     "--------------",

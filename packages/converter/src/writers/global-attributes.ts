@@ -1,6 +1,6 @@
 import type { Party, SurveySheet } from "@wherry/contracts";
 import type { Cast } from "@wherry/core";
-import { type Attribute, textAttribute } from "@wherry/netcdf";
+import type { Attribute } from "@wherry/netcdf";
 import { fundingWords } from "../sheet/funding-words.ts";
 import { orcidAddress, rorAddress } from "../sheet/identifiers.ts";
 import type { Equipment } from "./equipment.ts";
@@ -140,7 +140,7 @@ function keywordsVocabulary({ sheet, standardNames }: WritingContext, hasOwnWord
 const partyAttributes = (role: "creator" | "publisher", party: Party | undefined): Attribute[] =>
   (["name", "type", "institution", "email", "url"] as const).flatMap((what) => {
     const text = party?.[what] ?? (what === "url" ? addressOf(party) : undefined);
-    return text === undefined ? [] : textAttribute(`${role}_${what}`, text);
+    return text === undefined ? [] : attributes([`${role}_${what}`, text]);
   });
 
 /** The page of a person or institution, where the sheet gives no other. */

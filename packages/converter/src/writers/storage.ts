@@ -76,7 +76,7 @@ export const fillAttribute = ({ type, fill }: Pick<Stored, "type" | "fill">): At
 export const rangeAttribute = ({ type, range }: Stored): Attribute | null =>
   range === null ? null : numberAttribute("actual_range", type, [...range]);
 
-/** Attributes from pairs; a null or empty text leaves the attribute out. */
+/** Attributes from pairs; a null or empty text leaves the attribute out. Texts are in normal form C, as CF asks. */
 export function attributes(
   ...items: readonly (Attribute | readonly [name: string, text: string | null | undefined] | null)[]
 ): Attribute[] {
@@ -84,7 +84,7 @@ export function attributes(
   for (const item of items) {
     if (item === null) continue;
     if (!isPair(item)) list.push(item);
-    else if (item[1]) list.push(textAttribute(item[0], item[1]));
+    else if (item[1]) list.push(textAttribute(item[0], item[1].normalize("NFC")));
   }
   return list;
 }
@@ -99,9 +99,9 @@ export const INT_FILL = -1;
 
 const encoder = new TextEncoder();
 
-/** Texts as fixed-length UTF-8, padded with NUL, the length being that of the longest (at least 1). */
+/** Texts in normal form C as fixed-length UTF-8, padded with NUL, the length being that of the longest (at least 1). */
 export function charData(texts: readonly string[]): { data: Uint8Array; length: number } {
-  const encoded = texts.map((text) => encoder.encode(text));
+  const encoded = texts.map((text) => encoder.encode(text.normalize("NFC")));
   const length = Math.max(1, ...encoded.map((bytes) => bytes.length));
   const data = new Uint8Array(texts.length * length);
   for (const [index, bytes] of encoded.entries()) data.set(bytes, index * length);

@@ -1,8 +1,10 @@
 import { castOf } from "@wherry/testkit";
 import { describe, expect, test } from "vitest";
 import type { Cast } from "../cast/cast.ts";
+import { withColumns, withTest } from "../cast/change.ts";
 import { computedColumn } from "../cast/computed-column.ts";
 import { formerProfile, judgeNeighbour, neighbourDefaults } from "./judge-neighbour.ts";
+import { MANUAL } from "./manual-flags.ts";
 
 const rows = 40;
 const made = (id: string, time: number, latitude: number, warmer: number): Cast => {
@@ -41,6 +43,15 @@ describe("comparison with an earlier profile", () => {
     const [T, rho] = ["temperature", "density"].map((name) => judged.columns.get(name)!.flags);
     expect([T![5], T![30], rho![5], rho![30]]).toEqual([2, 3, 2, 3]);
     expect(judged.steps.at(-1)?.parameters.former).toBe("first");
+  });
+  test("what a person judged stands, and so does what comes from it", () => {
+    const cast = made("second", 5000, 52, 1);
+    const said = new Uint8Array(rows);
+    said[30] = 1;
+    const temperature = withTest(cast.columns.get("temperature")!, MANUAL, said);
+    const judged = judgeNeighbour(withColumns(cast, temperature), first, parameters);
+    const [T, rho] = ["temperature", "density"].map((name) => judged.columns.get(name)!.flags);
+    expect([T![30], T![31], rho![30], rho![31]]).toEqual([2, 3, 2, 3]);
   });
   test("the latest earlier one within distance and time is taken", () => {
     const casts = [

@@ -76,10 +76,10 @@ export function judgeNeighbour(cast: Cast, former: Cast, { limits }: NeighbourPa
     const said = judged.tests.get(MANUAL);
     for (const result of results)
       for (let k = 0; k < flags.length; k++)
-        if (result[k] === Flag.questionable) {
+        // what a person judged stands, and is passed on as it stands
+        if (result[k] === Flag.questionable && (said?.[k] ?? 0) === 0) {
           doubts[k] = Flag.questionable;
-          // what a person judged stands
-          if (flags[k]! < Flag.questionable && (said?.[k] ?? 0) === 0) flags[k] = Flag.questionable;
+          if (flags[k]! < Flag.questionable) flags[k] = Flag.questionable;
         }
     doubted.set(name, doubts);
     changed.push({ ...judged, flags });

@@ -1,9 +1,7 @@
 export { readArgoProfile, recogniseArgoProfile } from "./argo-profile/read-argo-profile.ts";
 export type { Answered, AskedMatter, AskedTopic, Asking, ReadContext, Recognition } from "./asking.ts";
-export { type BagDigests, bagDigests, digestsOf, isKnownAlgorithm } from "./bagit/digests.ts";
-export type { Manifest, ManifestLine } from "./bagit/manifest.ts";
-export { type Bag, type BagInfo, type BagInfoField, holdsBag, isPayload, openBag } from "./bagit/open-bag.ts";
-export { readTagText, type TagText } from "./bagit/tag-text.ts";
+export { type BagDigests, bagDigests, isKnownAlgorithm } from "./bagit/digests.ts";
+export { type Bag, holdsBag, isPayload, openBag } from "./bagit/open-bag.ts";
 export { type CfDsgContext, readCfDsg } from "./cf-dsg/read-cf-dsg.ts";
 export { metadataName, readCsvw } from "./csvw/read-csvw.ts";
 export {
@@ -12,10 +10,9 @@ export {
   contentOf,
   dangerOf,
   eachPiece,
-  LIMITS as CONTAINER_LIMITS,
   sift,
 } from "./package/container.ts";
-export { isArchive, openArchive } from "./package/open-archive.ts";
+export { openArchive } from "./package/open-archive.ts";
 export { readNetcdfCasts } from "./read-netcdf-casts.ts";
 export { readTesacBathy, recogniseTesacBathy } from "./tesac-bathy/read-tesac-bathy.ts";
 export * from "./understood.ts";

@@ -8,7 +8,7 @@ const ALGORITHMS: ReadonlySet<string> = new Set(["sha512", "sha384", "sha256", "
 export const isKnownAlgorithm = (name: string): boolean => ALGORITHMS.has(name);
 
 /** Checksums of a file by algorithm: hexadecimal, in lower case. The file is read once, piece by piece. */
-export async function digestsOf(
+async function digestsOf(
   file: ContainedFile,
   algorithms: readonly string[],
 ): Promise<Result<ReadonlyMap<string, string>>> {

@@ -7,9 +7,6 @@ import type { Container } from "./container.ts";
 /** Bytes by which the kind of an archive shows. */
 const HEAD = 512;
 
-/** Whether the first bytes (512 of them, or all) are those of a zip or tar archive. */
-export const isArchive = (head: Uint8Array): boolean => isZip(head) || isTar(head);
-
 const isZip = ([p, k, a, b]: Uint8Array): boolean =>
   p === 0x50 && k === 0x4b && ((a === 3 && b === 4) || (a === 5 && b === 6));
 

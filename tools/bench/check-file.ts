@@ -129,7 +129,7 @@ export async function writeCasts(path: string, casts: number, levels: number): P
       perCast(
         "time",
         "time",
-        "seconds since 2020-01-01T00:00:00Z",
+        "seconds since 2020-01-01 00:00:00 Z",
         Float64Array.from({ length: casts }, (_, cast) => cast * 600),
         { axis: "T", calendar: "standard" },
       ),

@@ -17,8 +17,12 @@ export interface ExportFacts {
   readonly rows?: number;
 }
 
-/** A cast from air through a soak down to 5 dbar and back, at 2 rows a second. */
+/**
+ * A cast from air through a soak down to 5 dbar and back, at 2 rows a second. Casts of different names differ in
+ * temperature, so that none is taken for a copy of another.
+ */
 export function exportText({ name = "Q1", zone = "UTC", rows = 140 }: ExportFacts = {}): string {
+  const warmth = 15 + [...name].reduce((sum, letter) => (31 * sum + letter.codePointAt(0)!) % 199, 0) / 100;
   const lines = [
     `Name of this record: ${name}`,
     `Start: 2025-05-13 09:00:00${zone === null ? "" : ` ${zone}`}`,
@@ -41,7 +45,7 @@ export function exportText({ name = "Q1", zone = "UTC", rows = 140 }: ExportFact
               ? 5.1
               : 5.1 - (k - 100) * 0.16;
     const c = wet ? 30 + p : 0.002;
-    lines.push(`${(k / 2).toFixed(1)},${p.toFixed(2)},${(16 - 0.4 * p).toFixed(3)},${c.toFixed(3)}`);
+    lines.push(`${(k / 2).toFixed(1)},${p.toFixed(2)},${(warmth - 0.4 * p).toFixed(3)},${c.toFixed(3)}`);
   }
   return `${lines.join("\n")}\n`;
 }

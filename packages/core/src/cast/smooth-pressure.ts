@@ -25,18 +25,18 @@ export function smoothPressure(
   times: RowTimes,
   leaveOut: Uint8Array,
 ): SmoothPressure {
-  const last = known.get(pressure);
-  if (last !== undefined && last.times === times && last.leaveOut === leaveOut) return last.smooth;
-  const smooth = smoothed(pressure, times, leaveOut);
-  known.set(pressure, { times, leaveOut, smooth });
-  return smooth;
+  if (last?.pressure !== pressure || last.times !== times || last.leaveOut !== leaveOut)
+    last = { pressure, times, leaveOut, smooth: smoothed(pressure, times, leaveOut) };
+  return last.smooth;
 }
 
-/** Segmentation and the rule on reversals ask for the same. */
-const known = new WeakMap<
-  Float64Array,
-  { readonly times: RowTimes; readonly leaveOut: Uint8Array; readonly smooth: SmoothPressure }
->();
+/** Segmentation and the rule on reversals ask for the same, one after the other; no more than one cast is kept. */
+let last: {
+  readonly pressure: Float64Array;
+  readonly times: RowTimes;
+  readonly leaveOut: Uint8Array;
+  readonly smooth: SmoothPressure;
+} | null = null;
 
 function smoothed(pressure: Float64Array, times: RowTimes, leaveOut: Uint8Array): SmoothPressure {
   const rows = pressure.length;

@@ -32,42 +32,46 @@ export function stuck(
     usable[k] = complete ? 1 : 0;
     if (!complete) flags[k] = Flag.notEvaluated;
   }
-  const stands = (values: Float64Array, start: number, k: number, step: number) =>
-    Math.abs(values[k]! - values[start]!) < step / 2;
-  const ofT = (start: number, k: number) => stands(temperature, start, k, resolution.temperature);
-  const ofC = (start: number, k: number) => stands(conductivity, start, k, resolution.conductivity);
+  const T: Standing = { values: temperature, within: resolution.temperature / 2 };
+  const C: Standing = { values: conductivity, within: resolution.conductivity / 2 };
   const mark = (from: number, to: number, flag: number) => {
     for (let k = from; k < to; k++) if (flags[k] !== worst) flags[k] = flag;
   };
-  runs(
-    usable,
-    (start, k) => ofT(start, k) && ofC(start, k),
-    fewestRows,
-    (from, to) => {
-      let low = Number.POSITIVE_INFINITY;
-      let high = Number.NEGATIVE_INFINITY;
-      for (let k = from; k < to; k++) {
-        low = Math.min(low, pressure[k]!);
-        high = Math.max(high, pressure[k]!);
-      }
-      mark(from, to, high - low > leastTravel ? worst : Flag.notEvaluated);
-    },
-  );
-  for (const standing of [ofT, ofC])
-    runs(usable, standing, fewestRows, (from, to) => mark(from, to, Flag.notEvaluated));
+  runs(usable, T, C, fewestRows, (from, to) => {
+    let low = Number.POSITIVE_INFINITY;
+    let high = Number.NEGATIVE_INFINITY;
+    for (let k = from; k < to; k++) {
+      low = Math.min(low, pressure[k]!);
+      high = Math.max(high, pressure[k]!);
+    }
+    mark(from, to, high - low > leastTravel ? worst : Flag.notEvaluated);
+  });
+  for (const alone of [T, C])
+    runs(usable, alone, alone, fewestRows, (from, to) => mark(from, to, Flag.notEvaluated));
   return flags;
 }
 
-/** Calls `found` for each run of at least `fewest` usable rows that stand where its first row stood. */
+interface Standing {
+  readonly values: Float64Array;
+  /** How far from its first value a run may go. */
+  readonly within: number;
+}
+
+const stands = ({ values, within }: Standing, start: number, k: number): boolean =>
+  Math.abs(values[k]! - values[start]!) < within;
+
+/** Calls `found` for each run of at least `fewest` usable rows in which both stand where they stood in its first row. */
 function runs(
   usable: Uint8Array,
-  standing: (start: number, k: number) => boolean,
+  one: Standing,
+  other: Standing,
   fewest: number,
   found: (from: number, to: number) => void,
 ) {
   let start = 0;
   for (let k = 1; k <= usable.length; k++) {
-    if (k < usable.length && usable[start] === 1 && usable[k] === 1 && standing(start, k)) continue;
+    const goes = k < usable.length && usable[start] === 1 && usable[k] === 1;
+    if (goes && stands(one, start, k) && stands(other, start, k)) continue;
     if (usable[start] === 1 && k - start >= fewest) found(start, k);
     start = k;
   }

@@ -36,6 +36,8 @@ KINDS = {
     "c mS": (COND, "S m-1", lambda x: x * 0.1),
     "c uS": (COND, "S m-1", lambda x: x * 1e-4),
     "c S": (COND, "S m-1", lambda x: x),
+    # PSS-78: C(35, 15, 0) is 42.914 mS/cm
+    "c ratio": (COND, "S m-1", lambda x: x * 4.2914),
     "c mS/m": (COND, "S m-1", lambda x: x * 1e-3),
     # CF has no name for conductivity referred to 25 degC
     "sc mS": (None, "S m-1", lambda x: x * 0.1),

@@ -72,7 +72,7 @@ put("conductivity-in-millisiemens-per-metre.csv", [P, T, col("conductivity [mS/m
 put("siemens-per-metre-called-ms.csv", [P, T, col("conductivity [mS/cm]", "c mS", [c / 10 for c in W.c], "{:.4f}"), S], asks=between("conductivity [mS/cm]", "salinity [PSU]"),
     why="the file's own salinity says ten times as much")
 put("siemens-for-millisiemens.csv", [P, T, col("conductivity [S/m]", "c S", W.c)], asks=[about("conductivity [S/m]")])
-put("conductivity-ratio.csv", [P, T, col("conductivity ratio", "other", [c / 42.914 for c in W.c], "{:.5f}")], asks=[about("conductivity ratio", must=False)], why="a ratio is not a conductivity")
+put("conductivity-ratio.csv", [P, T, col("conductivity ratio", "c ratio", [c / 42.914 for c in W.c], "{:.5f}")])
 put("specific-conductance.csv", [P, T, col("SpC @25C (mS/cm)", "sc mS", W.sc)])
 put("specific-conductance-in-spanish.csv", [col("Profundidad (m)", "z m", W.z), col("Temperatura (°C)", "t C", W.t), col("Conductividad a 25 °C (µS/cm)", "sc uS", [c * 1000 for c in W.sc], "{:.0f}")])
 put("leitfaehigkeit-25.csv", [col("Tiefe (m)", "z m", W.z), col("Temp. (°C)", "t C", W.t), col("Leitf. 25°C (mS/cm)", "sc mS", W.sc)], asks=[about("Leitf. 25°C (mS/cm)", "quantity", must=False)])

@@ -12,10 +12,11 @@ import { extentOf, type NumberColumn, withoutMarkers } from "./number-column.ts"
 import { pressureKind } from "./pressure-kind.ts";
 import type { RawCast, RawColumn } from "./raw-cast.ts";
 import { salinityScale, temperatureScale } from "./scales.ts";
-import { readQuantity, settleColumn } from "./settle-column.ts";
+import { readQuantity, settleColumn, usualUnits } from "./settle-column.ts";
 import type { TableRows } from "./table-rows.ts";
 import { askContradictions } from "./unit-contradictions.ts";
 import { roleOfName } from "./vocabulary/quantity-words.ts";
+import { plainWords } from "./words.ts";
 
 export interface BuiltColumns {
   readonly columns: ReadonlyMap<string, Column>;
@@ -86,7 +87,7 @@ export function buildColumns(cast: RawCast, context: ColumnContext): BuiltColumn
     else others.push({ column, numbers });
   }
 
-  for (const { column } of others) askByUnit(column, cast, context);
+  for (const { column } of others) askMeaning(column, cast, settled, context);
   const columns = new Map<string, Column>();
   const add = (column: Column) => {
     let name = column.name;
@@ -135,26 +136,43 @@ function askSign({ head, numbers }: RawColumn, { facts, id }: ColumnContext): vo
   });
 }
 
-/** A column without a name, or of an unknown one whose unit measures what no other column of the cast does. */
-function askByUnit({ head, meaning, index }: RawColumn, cast: RawCast, { facts, id }: ColumnContext): void {
+/**
+ * Asks about a column that was not understood and that matters: without a name, with a unit that measures what no other
+ * column of the cast does, or with a name that begins like a quantity that the cast lacks.
+ */
+function askMeaning(
+  { head, meaning, index }: RawColumn,
+  cast: RawCast,
+  settled: readonly Settled[],
+  { facts, id }: ColumnContext,
+): void {
+  if (meaning.kind !== "other" || roleOfName(head.name) !== null) return;
   const kind = head.unit?.kind;
-  const known = kind === "pressure" || kind === "temperature" || kind === "conductivity" ? kind : null;
+  const measured = cast.columns.some((other) => other.index !== index && other.head.unit?.kind === kind);
+  const byUnit = MEASURED.find((each) => each === kind && !measured);
+  const begins = plainWords(head.name).split(" ")[0] ?? "";
+  const byName = MEASURED.find(
+    (each) => roleOfName(begins)?.role === each && settled.every(({ quantity }) => quantity !== each),
+  );
   const nameless = head.name === "" && head.unitText === null;
-  if (meaning.kind !== "other" || roleOfName(head.name) !== null || !(nameless || known)) return;
-  if (known && cast.columns.some((other) => other.index !== index && other.head.unit?.kind === known)) return;
+  if (!nameless && !byUnit && !byName) return;
+  const unit = byUnit ? head.unitText : usualUnits(byName ?? "temperature")[0];
   facts.inquiry.settle({
     topic: "quantity",
     column: head.header,
     holds: [id],
     text: nameless
       ? `What does "${head.header}" hold? It has no name.`
-      : `What does "${head.header}" hold? Its name is not known, and its unit measures what no other column of the cast does.`,
+      : `What does "${head.header}" hold? ${byUnit ? "Its name is not known, and its unit measures what no other column of the cast does." : `It may be a ${byName}, but not all of its words are known.`}`,
     ...(cast.headLine === null ? {} : { line: cast.headLine }),
-    candidates: [known ? `${known} [${head.unitText}]` : "temperature [degC]", "other"],
+    candidates: [`${byUnit ?? byName ?? "temperature"} [${unit}]`, "other"],
     read: (value) => value,
     form: 'a quantity with its unit, such as "temperature [degC]", or "other"',
   });
 }
+
+/** What a cast is made for: a column of these is not passed through without a word. */
+const MEASURED = ["pressure", "depth", "temperature", "conductivity", "salinity"] as const;
 
 /** Depths that are negative numbers may be heights; what they are is asked. */
 function downward(each: Settled, { facts, id }: ColumnContext, note: Note): Settled {

@@ -127,6 +127,13 @@ function meaningByRole({ role, words }: NamedRole, head: ColumnHead): ColumnMean
         `"${head.header}" is a word for conductivity`,
         head.unit?.says !== "25 degC",
       );
+    case "conductivity_ratio":
+      return quantity(
+        "conductivity",
+        { ...head, unit: RATIO },
+        `"${head.header}" is a ratio to the conductivity of standard sea water at 15 °C, 42.914 mS/cm`,
+        false,
+      );
     default:
       return quantity(role, head, `"${head.header}" says ${words}`, false);
   }
@@ -146,6 +153,13 @@ function quantity(id: QuantityId, head: ColumnHead, because: string, bare: boole
     bareConductivity: (bare || COMPENSATED.test(head.header)) && settled === "conductivity",
   };
 }
+
+/**
+ * Conductivity ratios are those to C(35, 15, 0).
+ *
+ * @source Fofonoff and Millard (1983), UNESCO Technical Papers in Marine Science 44: C(35, 15, 0) = 42.914 mS/cm
+ */
+const RATIO: UnitSpelling = { kind: "conductivity", units: "42.914 mS cm-1" };
 
 /** Words that conductivities referred to 25 °C have beside them. */
 const COMPENSATED =

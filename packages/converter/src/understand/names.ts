@@ -95,7 +95,14 @@ function headCells(
       .split(/\s+/),
     ...(["\t", ";", ",", "|", "whitespace"] as const).map((delimiter) => splitCells(bare, delimiter)),
   ].map((cells) => cells.map((cell) => cell.trim().replace(/^"(.*)"$/, "$1")));
+  // a remark of as many words as the table has columns is no head
+  const isHead = (cells: readonly string[]) =>
+    ["whitespace", "fixed"].includes(layout.delimiter) ||
+    text.includes(layout.delimiter) ||
+    knownNames(cells) > 0 ||
+    isUnitLine(cells);
   for (const cells of attempts) {
+    if (!isHead(cells)) continue;
     if (cells.length === layout.width) return { cells, joinedAt: null };
     if (cells.length === layout.width + 1 && cells.at(-1) === "")
       return { cells: cells.slice(0, -1), joinedAt: null };

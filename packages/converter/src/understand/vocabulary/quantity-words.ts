@@ -6,6 +6,7 @@ import type { QuantityId } from "./quantities.ts";
 export type ColumnRole =
   | QuantityId
   | "ec"
+  | "conductivity_ratio"
   | "datetime"
   | "date"
   | "time"
@@ -128,6 +129,16 @@ const ENTRIES: readonly Entry[] = [
   entry("specific_conductance", "no", "spesifikk konduktivitet, spesifikk ledningsevne"),
   entry("specific_conductance", "sv", "specifik konduktivitet"),
   entry("specific_conductance", "fi", "ominaisjohtavuus"),
+  entry(
+    "conductivity_ratio",
+    "en",
+    "conductivity ratio, cond ratio, ratio of conductivity, conductance ratio",
+  ),
+  entry("conductivity_ratio", "fr", "rapport de conductivite"),
+  entry("conductivity_ratio", "de", "leitfahigkeitsverhaltnis"),
+  entry("conductivity_ratio", "es", "razon de conductividad, relacion de conductividad"),
+  entry("conductivity_ratio", "pt", "razao de condutividade"),
+  entry("conductivity_ratio", "it", "rapporto di conducibilita"),
   entry("ec", "en", "ec, conductance, conductiv ec"),
   entry("ec", "de", "lf, leitwert"),
   entry("ec", "nl", "egv"),

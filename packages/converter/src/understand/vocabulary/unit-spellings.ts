@@ -57,15 +57,18 @@ const SPELLINGS: readonly (readonly [UnitSpelling, string])[] = [
   ],
   [unit("temperature", "degree_F"), "degf °f f fahrenheit degreef degreesf degree_f degrees_f"],
   [unit("temperature", "K"), "K kelvin degk °k"],
-  [unit("conductivity", "mS cm-1"), "ms/cm mscm-1 ms.cm-1 mmho/cm mmhos/cm millisiemens/cm mscm^-1"],
+  [
+    unit("conductivity", "mS cm-1"),
+    "ms/cm mscm-1 ms.cm-1 mmho/cm mmhos/cm millisiemens/cm millisiemens/centimetre millisiemens/centimeter mscm^-1",
+  ],
   [unit("conductivity", "mS cm-1", "25 degC"), "ms/cm@25°c ms/cm@25c ms/cm@25degc ms/cm25°c ms/cm(25°c)"],
   [
     unit("conductivity", "uS cm-1"),
-    "us/cm uscm-1 us.cm-1 umho/cm umhos/cm microsiemens/cm microsiemenspercm uscm^-1",
+    "us/cm uscm-1 us.cm-1 umho/cm umhos/cm microsiemens/cm microsiemens/centimetre microsiemens/centimeter microsiemenspercm uscm^-1",
   ],
   [unit("conductivity", "uS cm-1", "25 degC"), "us/cm@25°c us/cm@25c us/cm@25degc us/cm25°c us/cm(25°c)"],
   [unit("conductivity", "mS m-1"), "ms/m msm-1"],
-  [unit("conductivity", "S m-1"), "s/m sm-1 s.m-1 siemens/m siemens/meter mho/m sm^-1"],
+  [unit("conductivity", "S m-1"), "s/m sm-1 s.m-1 siemens/m siemens/meter siemens/metre mho/m sm^-1"],
   [unit("conductivity", "S cm-1"), "s/cm"],
   // common practice, no source: loggers write uS and mS for a conductivity per centimetre
   [unit("conductivity", "mS cm-1", "incomplete"), "mS"],

@@ -1,12 +1,13 @@
 #!/usr/bin/env python3
 """Checks products of `wherry convert` with programs and libraries that are not ours.
 
-    /usr/bin/python3 tools/crosscheck.py demo-output [--truth test-data/demo-truth]
+    /usr/bin/python3 tools/crosscheck.py demo-output [--truth test-data/demo-truth] [--package demo-package.zip]
 
 Every .nc file under the folder opens with ncdump and with xarray (warnings are failures); its units are known to
 udunits; salinity, density, sound speed and depth and their uncertainties are recomputed with the TEOS-10 library; layer
 means and means of bursts are made again from the rows; the CSV equals the netCDF file number by number; the structure is
 that of the reference CDL. Sound-speed profiles and exchange files are held against the layer means.
+With --package, a deposit package is read with Python's own libraries and compared with its manifests.
 With --truth, what processing found is compared with what the demo's script simulated.
 Ends with "crosscheck: N passed, M failed" and status 1 on any failure or if there is nothing to check.
 
@@ -22,6 +23,7 @@ from cross_checks import Tally  # noqa: E402
 from cross_checks.bursts import bursts  # noqa: E402
 from cross_checks.layers import layers  # noqa: E402
 from cross_checks.opening import opens, units_are_known  # noqa: E402
+from cross_checks.package import package  # noqa: E402
 from cross_checks.recomputing import recompute  # noqa: E402
 from cross_checks.sound_speed import exchange, sound_speed  # noqa: E402
 from cross_checks.structure import structure  # noqa: E402
@@ -42,6 +44,7 @@ def main(arguments):
     parser = argparse.ArgumentParser(description="Checks products with programs and libraries that are not ours.")
     parser.add_argument("folder", type=pathlib.Path)
     parser.add_argument("--truth", type=pathlib.Path, help="folder with the truth of the demo survey")
+    parser.add_argument("--package", type=pathlib.Path, help="a deposit package, folder or zip archive")
     given = parser.parse_args(arguments)
     tally = Tally()
     paths = sorted(path for path in given.folder.rglob("*.nc") if "original" not in path.parts)
@@ -71,6 +74,8 @@ def main(arguments):
     for path in sorted(path for path in given.folder.glob("*_ct1.csv")):
         (binned,) = given.folder.glob("*_binned.nc")
         attempt(tally, path, exchange, path, binned)
+    if given.package:
+        attempt(tally, given.package, package, given.package)
     if given.truth:
         attempt(tally, given.folder, truth, given.folder, given.truth)
     print(f"crosscheck: {tally.passed} passed, {tally.failed} failed")

@@ -112,7 +112,12 @@ async function castsOf(dataset: Dataset): Promise<Result<CastFacts[]>> {
   const identity = [...dataset.variables.values()].find((variable) => variable.attributes.has("cf_role"));
   if (identity === undefined) return succeed([]);
   const kind = textOf(identity, "cf_role") === "timeseries_id" ? "timeSeries" : "profile";
-  const ids = await texts(dataset, identity.name);
+  // an archive that asks for numbers has the ids in a variable of their own
+  const named = [
+    identity,
+    ...["cast_id", "station_name"].flatMap((name) => dataset.variables.get(name) ?? []),
+  ];
+  const ids = await texts(dataset, (named.find(({ type }) => type === "char") ?? identity).name);
   if (!ids.ok) return ids;
   const count = ids.value.length;
   const columns = new Map<string, Float64Array>();

@@ -13,6 +13,7 @@ import {
   layerWidthFor,
   type ManualFlag,
 } from "@wherry/core";
+import { sharingResults } from "./share-results.ts";
 import type { RunOptions } from "./understand-files.ts";
 import { inOrder, type Workers } from "./workers.ts";
 
@@ -46,11 +47,12 @@ export async function processSurvey(
     onProgress?.(index, casts.length, cast.id);
     const own = sheetOfCast(sheet, cast.id);
     const borrowed = borrowing(own, cast, casts);
-    return workers.process({
+    const processed = await workers.process({
       cast,
       settings: settingsFromSheet(own, instrumentOf(cast, { sheet }), borrowed),
       manual: manual?.get(cast.id) ?? [],
     });
+    return sharingResults(processed);
   });
   const { neighbour } = settings.quality;
   const processed = cleaned.map((cast) => {

@@ -3,6 +3,10 @@ import { join } from "node:path";
 
 // Products are many small files: each wait for the pool of threads would cost more than the writing.
 
+const encoder = new TextEncoder();
+/** Texts are written by way of this. */
+const room = new Uint8Array(1 << 18);
+
 /**
  * A new file that is written piece by piece.
  *
@@ -16,7 +20,16 @@ export class NewFile {
   }
 
   write(piece: Uint8Array | string): void {
-    const bytes = typeof piece === "string" ? Buffer.from(piece) : piece;
+    if (typeof piece !== "string") this.#writeBytes(piece);
+    else
+      for (let rest = piece; rest !== ""; ) {
+        const { read, written } = encoder.encodeInto(rest, room);
+        this.#writeBytes(room.subarray(0, written));
+        rest = rest.slice(read);
+      }
+  }
+
+  #writeBytes(bytes: Uint8Array): void {
     for (let done = 0; done < bytes.length; ) done += writeSync(this.#handle, bytes, done);
   }
 

@@ -19,16 +19,12 @@ export interface RowTimes {
  */
 export function rowTimes(elapsed: Float64Array | null): RowTimes | null {
   if (elapsed === null) return null;
-  let found = known.get(elapsed);
-  if (found === undefined) {
-    found = spread(elapsed);
-    known.set(elapsed, found);
-  }
-  return found;
+  if (latest?.elapsed !== elapsed) latest = { elapsed, times: spread(elapsed) };
+  return latest.times;
 }
 
 /** Every step of a cast asks for the times of the same array, which nobody changes. */
-const known = new WeakMap<Float64Array, RowTimes | null>();
+let latest: { readonly elapsed: Float64Array; readonly times: RowTimes | null } | null = null;
 
 function spread(elapsed: Float64Array): RowTimes | null {
   const rows = elapsed.length;

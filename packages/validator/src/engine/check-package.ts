@@ -39,12 +39,15 @@ export async function checkPackage(
     ];
   const bag = opened.value;
   const wanted = context.ruleSets?.includes("package") !== false;
+  // asked for the rules of packages alone, the data files are not opened
+  const others = context.ruleSets?.filter((set) => set !== "package");
+  const forFiles = others === undefined ? context : { ...context, ruleSets: others };
   const findings = wanted ? await bagFindings(bag) : [];
   const checked = [checkedFile(path, FORMS[form], findings, wanted ? ["package"] : [])];
-  for (const [name, file] of bag.files) {
+  for (const [name, file] of others?.length === 0 ? [] : bag.files) {
     const described = /\.csv$/i.test(name) ? bag.files.get(metadataOf(name)) : undefined;
     if (!/\.(?:nc|nc4|cdf)$/i.test(name) && described === undefined) continue;
-    const own: FileContext = { ...context, path: `${path}/${file.path}` };
+    const own: FileContext = { ...forFiles, path: `${path}/${file.path}` };
     const metadata = described === undefined ? null : await contentOf(described);
     const judge = (source: Source, more: Partial<FileContext> = {}) =>
       checkFile(source, { ...own, ...(metadata?.ok ? { metadata: metadata.value } : {}), ...more });

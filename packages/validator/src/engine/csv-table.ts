@@ -3,6 +3,8 @@ import { type CellRow, type Problem, parseCells } from "@wherry/core";
 /** A column as its metadata describe it. */
 export interface CsvColumn {
   readonly name: string;
+  /** Whether the metadata give the name, or it was made of the title or the place. */
+  readonly named: boolean;
   /** Texts that may head the column. */
   readonly titles: readonly string[];
   /** Name of the built-in datatype; "string" if none is given. */
@@ -21,6 +23,8 @@ export interface CsvMetadata {
   readonly url: string | null;
   readonly columns: readonly CsvColumn[] | null;
   readonly primaryKey: readonly string[];
+  /** Names of properties that the document uses and the vocabulary does not know: no prefix, no address. */
+  readonly strange: readonly string[];
 }
 
 /** A table as text with what describes it. */
@@ -92,8 +96,24 @@ function readMetadata(bytes: Uint8Array): CsvMetadata | string {
     url: typeof table.url === "string" ? table.url : null,
     columns: columns?.map((column, index) => readColumn(column, index, table)) ?? null,
     primaryKey: textsOf(schema?.primaryKey),
+    strange: [...new Set([document, table, schema ?? {}, ...(columns ?? [])].flatMap(strangeOf))],
   };
 }
+
+/** Properties of tables, schemas and columns (Metadata Vocabulary for Tabular Data, sections 5.3 to 5.7). */
+const PROPERTIES = new Set(
+  [
+    "@context @id @type url tables tableSchema columns primaryKey foreignKeys rowTitles notes dialect transformations",
+    "tableDirection suppressOutput name titles virtual null lang textDirection separator ordered default datatype",
+    "required aboutUrl propertyUrl valueUrl",
+  ]
+    .join(" ")
+    .split(" "),
+);
+
+/** Common properties have a prefix or are addresses; a plain word that the vocabulary does not have says nothing. */
+const strangeOf = (object: Json): string[] =>
+  Object.keys(object).filter((key) => !key.includes(":") && !PROPERTIES.has(key));
 
 function readColumn(column: Json, index: number, table: Json): CsvColumn {
   const { datatype } = column;
@@ -106,6 +126,7 @@ function readColumn(column: Json, index: number, table: Json): CsvColumn {
   const nulls = textsOf(column.null ?? table.null);
   return {
     name: typeof column.name === "string" ? column.name : (titles[0] ?? `_col.${index + 1}`),
+    named: typeof column.name === "string",
     titles,
     datatype: typeof base === "string" ? base : "string",
     minimum: limit("minimum") ?? limit("minInclusive"),

@@ -1,4 +1,5 @@
 import type { CsvRule } from "../../engine/csv-rule.ts";
+import { csvColumns } from "./columns.ts";
 import { csvEncoding } from "./encoding.ts";
 import { csvHeader } from "./header.ts";
 import { csvKey } from "./key.ts";
@@ -7,4 +8,12 @@ import { csvText } from "./text.ts";
 import { csvValues } from "./values.ts";
 
 /** Rules of CSV with metadata (CSV on the Web). */
-export const csvRules: readonly CsvRule[] = [csvEncoding, csvHeader, csvKey, csvMetadata, csvText, csvValues];
+export const csvRules: readonly CsvRule[] = [
+  csvColumns,
+  csvEncoding,
+  csvHeader,
+  csvKey,
+  csvMetadata,
+  csvText,
+  csvValues,
+];

@@ -1,5 +1,5 @@
 /** Beginnings by which spreadsheets take a text for a formula (common practice, no source). */
-const FORMULA = /^[=+\-@\t\r]/;
+const FORMULA = /^(?:[=@\t\r]|[+-].)/s;
 
 /**
  * A text as a cell: in quotes where RFC 4180 asks for them; control characters, which it does not have, become the
@@ -13,4 +13,4 @@ export function textCell(text: string): string {
 
 /** What readers of a table should know of its texts. */
 export const CELL_WORDS =
-  "A text that begins with =, +, -, @ or a tab has an apostrophe before it, so that no spreadsheet takes it for a formula.";
+  "A text that begins like a formula (=, @, or + or - and more) has an apostrophe before it, for spreadsheets.";

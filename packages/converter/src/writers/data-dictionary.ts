@@ -1,4 +1,5 @@
 import type { Dataset, Variable } from "@wherry/netcdf";
+import { CELL_WORDS } from "./csv-cell.ts";
 import { CAUTION } from "./global-attributes.ts";
 import type { TableColumn } from "./product-table.ts";
 import type { SurveyProduct } from "./survey-products.ts";
@@ -40,6 +41,7 @@ const FORM = `The columns of the CSV files
 All files are text in UTF-8. The first line names the columns, each further line is one row. Values are separated by
 commas and stand in double quotes where they hold a comma, a quote or a line end; numbers have a decimal point. An
 empty cell means that the value is missing. What holds for a cast as a whole is repeated in each of its rows.
+${CELL_WORDS}
 
 ${CAUTION}
 `;

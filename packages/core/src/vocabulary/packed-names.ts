@@ -73,15 +73,19 @@ export function packNames(table: StandardNameTable): PackedNames {
 const COLON = 58;
 const EQUALS = 61;
 
-/** Reads sign by sign: at the start of a program, this is a good part of the time of a short run. */
-export function unpackNames(packed: PackedNames): StandardNameTable {
-  const words = packed.words.split("|");
-  const units = packed.units.split("|");
-  const rows: { name: string; units: string | null; targets: number[] }[] = [];
+interface Row {
+  readonly name: string;
+  readonly units: string | null;
+  /** Places of the names that took the place of an alias. */
+  readonly targets: readonly number[];
+}
+
+/** Reads lines sign by sign; the first of them must share no word with one before. */
+function unpackRows(lines: readonly string[], words: readonly string[], units: readonly string[]): Row[] {
   let name = "";
   /** Where each word of the name ends. */
   const ends: number[] = [];
-  for (const line of packed.names.split("\n")) {
+  return lines.map((line) => {
     const shared = Number.parseInt(line[0]!, 36);
     name = shared === 0 ? "" : name.slice(0, ends[shared - 1]);
     ends.length = shared;
@@ -95,21 +99,99 @@ export function unpackNames(packed: PackedNames): StandardNameTable {
       ends.push(name.length);
     }
     const [unit = "", ...targets] = line.slice(i).split("=");
-    rows.push({
+    return {
       name,
       units: unit === "" ? null : units[Number.parseInt(unit.slice(1), 36)]!,
       targets: targets.map((place) => Number.parseInt(place, 36)),
-    });
-  }
-  const names = new Map<string, StandardName>();
-  for (const row of rows) {
-    const [target, ...others] = row.targets.map((place) => rows[place]!);
-    names.set(row.name, {
-      name: row.name,
-      canonicalUnits: (target ? target.units : row.units) || null,
-      aliasOf: target?.name ?? null,
-      alsoAliasOf: others.map((other) => other.name),
-    });
-  }
-  return { version: packed.version, lastModified: packed.lastModified, names };
+    };
+  });
 }
+
+/** Names that begin with one word stand together: most runs ask for a few names, and unpack as many of these groups. */
+class UnpackedNames implements ReadonlyMap<string, StandardName> {
+  readonly #packed: PackedNames;
+  readonly #words: readonly string[];
+  readonly #units: readonly string[];
+  readonly #groups = new Map<string, ReadonlyMap<string, StandardName | null>>();
+  #all: ReadonlyMap<string, StandardName> | undefined;
+
+  constructor(packed: PackedNames) {
+    this.#packed = packed;
+    this.#words = packed.words.split("|");
+    this.#units = packed.units.split("|");
+  }
+
+  get(name: string): StandardName | undefined {
+    const known = this.#all ?? this.#group(name.split("_", 1)[0]!);
+    const found = known.get(name);
+    // an alias points to names of other groups
+    return found === null ? this.#whole.get(name) : found;
+  }
+
+  /** Names that begin with a word; null for an alias. */
+  #group(first: string): ReadonlyMap<string, StandardName | null> {
+    const known = this.#groups.get(first);
+    if (known !== undefined) return known;
+    const group = new Map<string, StandardName | null>();
+    this.#groups.set(first, group);
+    const word = this.#words.indexOf(first);
+    const text = `\n${this.#packed.names}`;
+    const start = word < 0 ? -1 : text.indexOf(`\n0${encodeWord(word)}`);
+    if (start < 0) return group;
+    const next = text.indexOf("\n0", start + 1);
+    const lines = text.slice(start + 1, next < 0 ? text.length : next).split("\n");
+    for (const { name, units, targets } of unpackRows(lines, this.#words, this.#units)) {
+      const entry = { name, canonicalUnits: units || null, aliasOf: null, alsoAliasOf: [] };
+      group.set(name, targets.length > 0 ? null : entry);
+    }
+    return group;
+  }
+
+  get #whole(): ReadonlyMap<string, StandardName> {
+    if (this.#all !== undefined) return this.#all;
+    const rows = unpackRows(this.#packed.names.split("\n"), this.#words, this.#units);
+    this.#all = new Map(
+      rows.map((row) => {
+        const [target, ...others] = row.targets.map((place) => rows[place]!);
+        const entry = {
+          name: row.name,
+          canonicalUnits: (target ? target.units : row.units) || null,
+          aliasOf: target?.name ?? null,
+          alsoAliasOf: others.map((other) => other.name),
+        };
+        return [row.name, entry];
+      }),
+    );
+    return this.#all;
+  }
+
+  has(name: string): boolean {
+    return this.get(name) !== undefined;
+  }
+  get size(): number {
+    return this.#whole.size;
+  }
+  keys() {
+    return this.#whole.keys();
+  }
+  values() {
+    return this.#whole.values();
+  }
+  entries() {
+    return this.#whole.entries();
+  }
+  [Symbol.iterator]() {
+    return this.#whole[Symbol.iterator]();
+  }
+  forEach(call: (value: StandardName, key: string, map: ReadonlyMap<string, StandardName>) => void): void {
+    this.#whole.forEach((value, key) => {
+      call(value, key, this);
+    });
+  }
+}
+
+export const unpackNames = (packed: PackedNames): StandardNameTable => ({
+  version: packed.version,
+  lastModified: packed.lastModified,
+  names: new UnpackedNames(packed),
+});

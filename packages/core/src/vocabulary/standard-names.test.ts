@@ -5,6 +5,7 @@ import { nearestNames } from "../text/nearest.ts";
 import { parseUnits } from "../units/parse.ts";
 import { packNames, unpackNames } from "./packed-names.ts";
 import { parseStandardNameTable } from "./parse-standard-names.ts";
+import { packedStandardNames } from "./standard-names.generated.ts";
 import { shippedStandardNames, standardName } from "./standard-names.ts";
 import { areaTypes, regionNames } from "./word-lists.ts";
 
@@ -102,7 +103,8 @@ describe("parseStandardNameTable", () => {
       aliasOf: "sea_ripple",
       alsoAliasOf: ["sea_mood"],
     });
-    expect(unpackNames(packNames(result.value))).toEqual(result.value);
+    const unpacked = unpackNames(packNames(result.value));
+    expect({ ...unpacked, names: new Map(unpacked.names) }).toEqual(result.value);
   });
 
   test.each([
@@ -137,4 +139,22 @@ describe("parseStandardNameTable", () => {
     const result = parseStandardNameTable(text);
     expect(!result.ok && result.problems.map((each) => each.where.line)).toEqual([3, 4]);
   });
+});
+
+test("a name asked for alone is the same as among all, and one of no group is none", () => {
+  const all = [...unpackNames(packedStandardNames).names];
+  for (const [name, entry] of all.filter((_, i) => i % 20 === 0))
+    expect(unpackNames(packedStandardNames).names.get(name)).toEqual(entry);
+  const { names } = unpackNames(packedStandardNames);
+  for (const name of [
+    "",
+    "sea",
+    "sea_water",
+    "seawater_temperature",
+    "no_such_word",
+    "sea_water_temperature_",
+  ])
+    expect(names.get(name)).toBeUndefined();
+  // groups that were read one after the other
+  for (const [name, entry] of all) if (entry.aliasOf === null) expect(names.get(name)).toEqual(entry);
 });

@@ -22,7 +22,7 @@ export async function look(paths: readonly string[], options: LookOptions = {}):
     return { files: [], skipped: [], problems: knowledge.problems, warnings: [], sameCasts: [] };
   const { exports, skipped, problems } = await readExports(paths, knowledge.value, "as given", {
     ...options,
-    withResults: true,
+    looking: true,
   });
   const files = exports.map(({ understood }) => understood);
   const warnings = [...knowledge.warnings, ...unusedAnswers(knowledge.value.answers, files)];

@@ -41,8 +41,8 @@ const NO_EXPORTS = new Set(
 export interface ReadOptions extends RunOptions {
   /** Files that lie among the exports and are something else, as a field log. */
   readonly apart?: readonly string[];
-  /** Whether results of earlier runs are read where one is named; otherwise that is a problem. */
-  readonly withResults?: boolean;
+  /** To look only: results of earlier runs are read too, and files without a cast; otherwise both are problems. */
+  readonly looking?: boolean;
   /** One job without threads if not given. */
   readonly workers?: Workers;
 }
@@ -58,9 +58,9 @@ export async function readExports(
   paths: readonly string[],
   { answers, names }: Pick<ReadingKnowledge, "answers" | "names">,
   naming: "as given" | "relative",
-  { signal, onProgress, withResults = false, workers, apart = [] }: ReadOptions,
+  { signal, onProgress, looking = false, workers, apart = [] }: ReadOptions,
 ): Promise<ReadExports> {
-  const named = withResults ? [] : await namedResults(paths);
+  const named = looking ? [] : await namedResults(paths);
   if (named.length > 0) return { exports: [], skipped: [], problems: named };
   const found = await findFiles(paths, isResult);
   const problems: Problem[] = [...found.problems];
@@ -91,11 +91,21 @@ export async function readExports(
   });
   const exports: ReadExport[] = [];
   for (const [index, understood] of results.entries()) {
-    if (understood.ok) exports.push({ path: wanted[index]!, understood: understood.value });
+    const path = wanted[index]!;
+    if (understood.ok && understood.value.casts.length === 0 && !looking)
+      problems.push(understood.value.findings[0] ?? noCast(path));
+    else if (understood.ok) exports.push({ path, understood: understood.value });
     else problems.push(...understood.problems);
   }
   return { exports, skipped, problems };
 }
+
+const noCast = (path: string): Problem => ({
+  code: "input/no-cast",
+  message: `${path} holds no cast`,
+  where: { file: path },
+  remedy: `See what it holds with wherry look ${path}.`,
+});
 
 /** A result holds every cast in several files. */
 async function namedResults(paths: readonly string[]): Promise<Problem[]> {

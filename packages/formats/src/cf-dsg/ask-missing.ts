@@ -1,10 +1,36 @@
-import type { Cast, Evidence } from "@wherry/core";
-import type { Asking } from "../asking.ts";
+import { type Cast, type Evidence, temperatureFrom68Column } from "@wherry/core";
+import { type Asking, oneOfWords } from "../asking.ts";
 import { settlePosition, settleTime } from "../settle-cast.ts";
+import { UNKNOWN_SCALE } from "./quantities.ts";
 
-/** Asks for the time and the place of casts whose file has neither; what is answered is put in. */
+/** Asks for what the file of casts does not give: time, place, scale of old temperatures. Answers are put in. */
 export const askMissing = (casts: readonly Cast[], asking: Asking): readonly Cast[] =>
-  casts.map((cast) => withPosition(withTime(cast, asking), asking));
+  casts.map((cast) => withScale(withPosition(withTime(cast, asking), asking), asking));
+
+const ITS_90 = Date.UTC(1990, 0, 1) / 1000;
+
+/** Temperatures from before 1990 whose scale nothing tells. */
+function withScale(cast: Cast, asking: Asking): Cast {
+  const column = cast.columns.get("temperature");
+  const isOpen = cast.evidence.some(
+    ({ fact, because }) => fact === `column:${column?.source?.header}` && because.endsWith(UNKNOWN_SCALE),
+  );
+  if (!column || !isOpen || !(cast.time < ITS_90)) return cast;
+  const answer = asking.settle({
+    topic: "temperatureScale",
+    holds: [cast.id],
+    text: `On which scale is the temperature of ${new Date(cast.time * 1000).getUTCFullYear()}? The file does not say, and ITS-90 is of 1990.`,
+    candidates: ["IPTS-68", "ITS-90", "unknown"],
+    read: oneOfWords("IPTS-68", "ITS-90", "unknown"),
+    form: "IPTS-68, ITS-90 or unknown",
+  });
+  if (!answer) return cast;
+  const evidence = [...cast.evidence, answered(cast, "temperatureScale", answer.because)];
+  if (answer.value !== "IPTS-68") return { ...cast, evidence };
+  const values = new Float64Array(cast.rows);
+  temperatureFrom68Column(column.values, values);
+  return { ...cast, evidence, columns: new Map(cast.columns).set("temperature", { ...column, values }) };
+}
 
 function withTime(cast: Cast, asking: Asking): Cast {
   if (!Number.isNaN(cast.time) || cast.rows === 0) return cast;

@@ -81,7 +81,11 @@ export function meaningOf(variable: Variable, time: number): Meaning {
   const salinity = current === "sea_water_salinity" ? practicalOf(units, time) : null;
   const house = HOUSE.get(salinity ? "sea_water_practical_salinity" : current);
   if (!house) {
-    if (standardName(current) !== null) return plain(null, current);
+    const known = standardName(current);
+    const canonical = known?.canonicalUnits ?? null;
+    if (readable && canonical !== null && !sameDimension(units, canonical))
+      return plain(`units says "${units}", which is no unit of ${current} (canonical: ${canonical})`, null);
+    if (known !== null) return plain(null, current);
     return plain(`standard_name says "${stated}", which the CF table of standard names does not have`, null);
   }
   if (current === "depth" && textOf(attributes, "positive")?.toLowerCase() === "up")
@@ -122,6 +126,9 @@ const practicalOf = (units: string | null, time: number): string | null =>
     ? `taken for Practical Salinity: ${units === null ? "no unit" : `unit ${units}`}, data after 1978`
     : null;
 
+/** How evidence ends where a temperature's scale can't be told. */
+export const UNKNOWN_SCALE = "the temperature scale is not known";
+
 const ITS_90 = Date.UTC(1990, 0, 1) / 1000;
 
 function temperatureScale(
@@ -135,7 +142,7 @@ function temperatureScale(
   }
   return {
     ipts68: false,
-    words: time >= ITS_90 ? "scale ITS-90 assumed, data after 1990" : "the temperature scale is not known",
+    words: time >= ITS_90 ? "scale ITS-90 assumed, data after 1990" : UNKNOWN_SCALE,
   };
 }
 

@@ -1,6 +1,7 @@
 import { Flag } from "@wherry/core";
 import type { Variable } from "@wherry/netcdf";
 import { iodeFromWoceCtd, WOCE_CTD } from "../whp-exchange/woce-flags.ts";
+import { WOD, WOD_DEPTH } from "../wod-ascii/codes.ts";
 import { numbersOf, textOf } from "./attributes.ts";
 
 /** A scheme of quality flags, known by the meanings that a file gives its flags. */
@@ -48,6 +49,25 @@ const ARGO: Meanings = new Map([
   ["9", /^missing/],
 ]);
 
+/** World Ocean Database and its IQuOD edition, flags of observed levels; depths have a scheme of their own. */
+const WOD_LEVELS: Meanings = new Map([
+  ["0", /^accepted/],
+  ["1", /^range/],
+  ["2", /inversion/],
+  ["3", /gradient/],
+  ["4", /./],
+  ["5", /./],
+  ["6", /./],
+  ["7", /./],
+  ["8", /./],
+  ["9", /./],
+]);
+const WOD_DEPTHS: Meanings = new Map([
+  ["0", /^accepted/],
+  ["1", /^duplicate/],
+  ["2", /^density_inversion/],
+]);
+
 const sameDigit = (code: string): Flag =>
   code === "1" ? Flag.good : code === "3" ? Flag.questionable : code === "4" ? Flag.bad : Flag.notEvaluated;
 
@@ -65,6 +85,9 @@ const SCHEMES: readonly (FlagScheme & { readonly meanings: Meanings; readonly ne
       needed: ["1", "2", "4"],
       iode: sameDigit,
     },
+    // what they say of a value enters when the quality tests run, by the map of the scheme
+    { name: WOD, meanings: WOD_LEVELS, needed: ["0", "1", "2", "3"], iode: () => Flag.notEvaluated },
+    { name: WOD_DEPTH, meanings: WOD_DEPTHS, needed: ["0", "1"], iode: () => Flag.notEvaluated },
   ];
 
 /** Codes of a flag variable with their meanings; empty if it gives none. */

@@ -1,4 +1,4 @@
-import { startInSwell } from "./swell.ts";
+import { findSwell, meanOver, startInSwell } from "./swell.ts";
 
 /** Parameters of the search for the parts of a cast. All house values, tried on simulated casts. */
 export interface SegmentationParameters {
@@ -102,9 +102,9 @@ export function findDescent(
   let shallow = lastShallow();
   let from = shallow >= 0 ? shallow : wetFrom;
   let speed = speedFrom(from);
-  const soakRow = deepSoakRow(s, seconds, from, deepestRow, speed, parameters);
-  if (soakRow >= 0) {
-    limit = s[soakRow]! + 0.5;
+  const soak = deepSoak(s, w, seconds, from, deepestRow, speed, parameters);
+  if (soak !== null) {
+    limit = soak + 0.5;
     shallow = lastShallow();
     from = shallow;
     speed = speedFrom(from);
@@ -150,8 +150,36 @@ export function findDescent(
     deepestRow,
     largest,
     speed,
-    deepSoak: soakRow >= 0,
+    deepSoak: soak !== null,
   };
+}
+
+/**
+ * Level of a deep soak, dbar; null if there is none. Waves move the package during a stay: where they are met and the
+ * upper half of the way took far longer than the lower half, the stay is looked for in their mean, and its level is that
+ * of their crests.
+ */
+function deepSoak(
+  s: Float64Array,
+  w: Float64Array,
+  seconds: Float64Array,
+  from: number,
+  deepestRow: number,
+  speed: number,
+  parameters: SegmentationParameters,
+): number | null {
+  if (Number.isNaN(speed)) return null;
+  const row = deepSoakRow(s, seconds, from, deepestRow, speed, parameters);
+  if (row >= 0) return s[row]!;
+  let half = deepestRow;
+  while (half > from && s[half]! > s[deepestRow]! / 2) half--;
+  const [upper, lower] = [seconds[half]! - seconds[from]!, seconds[deepestRow]! - seconds[half]!];
+  if (upper < lower + parameters.deepSoakSeconds / 2) return null;
+  const swell = findSwell(w, seconds, from, deepestRow);
+  if (swell === null) return null;
+  const mean = meanOver(s, seconds, from, deepestRow, swell.period);
+  const stay = deepSoakRow(mean, seconds, from, deepestRow, speed, parameters);
+  return stay < 0 ? null : mean[stay]! + (swell.speed * swell.period) / (2 * Math.PI);
 }
 
 /** Last row of the last long stay between `from` and half of the largest pressure; -1 if there is none. */
@@ -163,7 +191,6 @@ function deepSoakRow(
   speed: number,
   { startSeconds, deepSoakSeconds, soakPart }: SegmentationParameters,
 ): number {
-  if (Number.isNaN(speed)) return -1;
   const half = s[deepestRow]! / 2;
   let found = -1;
   let begin = -1;

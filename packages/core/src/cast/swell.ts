@@ -90,7 +90,7 @@ export function startInSwell(
 }
 
 /** Means over a time centred on each row between two rows; shorter at both ends. */
-function meanOver(
+export function meanOver(
   s: Float64Array,
   seconds: Float64Array,
   from: number,

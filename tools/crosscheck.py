@@ -6,7 +6,8 @@
 Every .nc file under the folder opens with ncdump and with xarray (warnings are failures); its units are known to
 udunits; salinity, density, sound speed and depth and their uncertainties are recomputed with the TEOS-10 library; layer
 means and means of bursts are made again from the rows; the CSV equals the netCDF file number by number; the structure is
-that of the reference CDL. Sound-speed profiles and exchange files are held against the layer means.
+that of the reference CDL. The report shows the same numbers, and its lines of equal density are those of the TEOS-10
+library. Sound-speed profiles and exchange files are held against the layer means.
 With --package, a deposit package is read with Python's own libraries and compared with its manifests.
 With --truth, what processing found is compared with what the demo's script simulated.
 Ends with "crosscheck: N passed, M failed" and status 1 on any failure or if there is nothing to check.
@@ -25,6 +26,7 @@ from cross_checks.layers import layers  # noqa: E402
 from cross_checks.opening import opens, units_are_known  # noqa: E402
 from cross_checks.package import package  # noqa: E402
 from cross_checks.recomputing import recompute  # noqa: E402
+from cross_checks.report import report  # noqa: E402
 from cross_checks.sound_speed import exchange, sound_speed  # noqa: E402
 from cross_checks.structure import structure  # noqa: E402
 from cross_checks.tables import tables  # noqa: E402
@@ -74,6 +76,12 @@ def main(arguments):
     for path in sorted(path for path in given.folder.glob("*_ct1.csv")):
         (binned,) = given.folder.glob("*_binned.nc")
         attempt(tally, path, exchange, path, binned)
+    for path in sorted(given.folder.glob("*_report.html")):
+        products = [path.with_name(path.name.replace("_report.html", end)) for end in ("_full.nc", "_binned.nc")]
+        if all(product.exists() for product in products):
+            before = tally.passed
+            attempt(tally, path, report, path, *products)
+            print(f"{path}: {tally.passed - before} checks passed")
     if given.package:
         attempt(tally, given.package, package, given.package)
     if given.truth:

@@ -7,8 +7,8 @@ import { claimsOf, latitudeOn } from "../../physics/water.ts";
 import { houseClause, PHYSICS, rounded } from "./house.ts";
 
 /** A depth that says it was integrated from the density measured. */
-const BY_DENSITY = /densit/i;
-const STANDARD = /standard ocean/i;
+const BY_DENSITY = /(?:measured|integra)[^.;]*densit|densit[^.;]*(?:measured|integra)/i;
+const OTHERWISE = /standard ocean|constant|assum|nominal/i;
 
 /** Other choices of rows that stand for the water column move the depth; part of it. Ours. */
 const CHOICE = 2e-3;
@@ -39,6 +39,7 @@ export const depthByDensity = defineRule({
     example("10.2, 30.6, 51.0"),
     // the depth of the standard ocean, which says so
     example("9.92, 29.75, 49.57", "standard ocean"),
+    example("9.92, 29.75, 49.57", "pressure over gravity and a constant density"),
   ],
   failing: [{ cdl: example("9.92, 29.75, 49.57"), where: { variable: "z" }, message: "differs" }],
   async check(dataset, report) {
@@ -48,7 +49,7 @@ export const depthByDensity = defineRule({
     if (depth === null || pressure === null || density === null) return;
     const { variable, values: z } = depth;
     const claims = claimsOf(variable);
-    if (!BY_DENSITY.test(claims) || STANDARD.test(claims) || variable.text("positive") === "up") return;
+    if (!BY_DENSITY.test(claims) || OTHERWISE.test(claims) || variable.text("positive") === "up") return;
     // the depth of a layer is that of its middle, whatever its mean pressure is
     if (variable.has("bounds") || /mean/.test(pressure.variable.text("cell_methods") ?? "")) return;
     const p = await onto(dataset, pressure, variable);

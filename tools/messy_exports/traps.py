@@ -73,3 +73,17 @@ put("rows-in-turned-order.csv", PLACE, cols, asks=[ask("time", ["start"], must=F
 cols = [Col("date", "time", ["2023-06-02"] * N), Col("local time", "time", [clock(37800 + 2 * i) for i in range(N)]), Col("UTC", "time", [clock(30600 + 2 * i) for i in range(N)]), *water()]
 put("two-clocks-in-columns.csv", PLACE, cols)
 put("year-of-three-digits.csv", ["start: 2-6-123 08:30 UTC", *PLACE], asks=[ask("time", ["start"], words=["time", "order"])])
+
+# a date and a time of day of different clocks
+cols = [Col("UTC", "time", [clock(5400 + 2 * i) for i in range(N)]), *water()]
+put("local-date-and-utc-clock.csv", ["date (local): 2023-06-02", *PLACE], cols, start="2023-06-03T01:30:00Z", asks=ZONE, why="at 01:30 UTC it is still the day before in the west")
+local = [Col("date", "time", ["2023-06-02"] * N), Col("local time", "time", [clock(66600 + 2 * i) for i in range(N)]), *cols]
+put("local-date-beside-two-clocks.csv", PLACE, local, start="2023-06-03T01:30:00Z", asks=ZONE)
+put("date-of-its-own-zone.csv", ["date: 2023-06-02 (UTC-7)", *PLACE], cols, start="2023-06-03T01:30:00Z", asks=ZONE)
+
+# an order of day and month that is spelt out
+for name, said in (("order-in-a-line.csv", "dates are dd/mm/yyyy"), ("order-in-german.csv", "Datum als TT/MM/JJJJ"), ("order-in-french.csv", "dates en jj/mm/aaaa")):
+    cols = [Col("when", "time", [f"05/06/2023 {clock(30600 + 2 * i)}" for i in range(N)]), *water()]
+    put(name, [said, "clock: UTC", *PLACE], cols, start="2023-06-05T08:30:00Z")
+cols = [Col("date [mm/dd/yyyy]", "time", ["06/05/2023"] * N), Col("time UTC", "time", [clock(30600 + 2 * i) for i in range(N)]), *water()]
+put("order-in-a-head.csv", PLACE, cols, start="2023-06-05T08:30:00Z")

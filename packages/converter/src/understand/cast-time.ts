@@ -1,12 +1,14 @@
 import { type Evidence, parseNumber } from "@wherry/core";
 import { secondsOf } from "./clock.ts";
 import { allLines, evidence, type FileFacts, type KnownZone, settleZone } from "./file-facts.ts";
+import { topicsOfLine } from "./header-lines.ts";
 import { type Picked, pickMoments } from "./header-pick.ts";
 import type { RawCast } from "./raw-cast.ts";
 import { type ClockError, clockError } from "./reservations.ts";
 import { type ClockRows, readRowClock, relativeTimes } from "./row-clock.ts";
 import { type HeaderMoment, headerMoments, oneDay, zoneFacts } from "./time-facts.ts";
 import { readUtc, writeUtc } from "./utc-text.ts";
+import { zoneAmong } from "./zone.ts";
 
 /** When a cast was made. */
 export interface CastTime {
@@ -210,7 +212,7 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
       midnight = secondsOf(day, 0);
     }
     const zone = zoneOfRows(read, midnight, headerTime);
-    if (!zone) return null;
+    if (!zone || (!times.dated && header?.date && otherDay(header.date, zone))) return null;
     found.push(zone.evidence);
     clockZone = zone.minutes;
     return times.local.map((value) => possible(value + midnight - zone.minutes * 60));
@@ -379,6 +381,13 @@ function momentsOf(cast: RawCast): readonly HeaderMoment[] {
 
 /** A time of the years 1850 to 2150; NaN for what damage makes of one. */
 const possible = (time: number): number => (time > -3_786_912_000 && time < 5_680_281_600 ? time : NaN);
+
+/** Whether a date in the header is that of another clock than the one with this zone: then it may be a day off. */
+function otherDay({ line, moment }: HeaderMoment, zone: KnownZone): boolean {
+  const own = moment.zone ?? zoneAmong(line.text);
+  if (own) return !own.minutes.includes(zone.minutes);
+  return zone.minutes === 0 && topicsOfLine(line).has("local");
+}
 
 const readSeconds = (text: string): number | null => {
   const value = parseNumber(text.replace(/\s*s$/, ""));

@@ -233,7 +233,13 @@ function fileFacts(
       }
     }
   }
-  const order = settleOrder(moments, inquiry, path, ids, letterO?.sign === 1);
+  const texts = [
+    ...lines.map(({ text, number }) => ({ text, line: number })),
+    ...casts.flatMap(({ columns }) =>
+      columns.map(({ head }) => ({ text: `${head.header} ${head.unitText ?? ""}` })),
+    ),
+  ];
+  const order = settleOrder(moments, inquiry, path, ids, letterO?.sign === 1, texts);
   return { path, sha256, inquiry, names, letterO, ...order };
 }
 

@@ -39,6 +39,7 @@ export function settleOrder(
   file: string,
   casts: readonly string[],
   german: boolean,
+  texts: readonly { readonly text: string; readonly line?: number }[] = [],
 ): Pick<FileFacts, "orders" | "orderEvidence"> {
   const { orders, dotted } = fittingOrders(moments);
   const doubtful = moments.filter(
@@ -53,6 +54,15 @@ export function settleOrder(
       : "every order gives the same days";
     return { orders, orderEvidence: evidence("dateOrder", "implied", because, { file }) };
   }
+  const named = statedOrder(texts);
+  if (named && example.dates.some(({ order }) => order === named.order))
+    return {
+      orders: new Set([named.order]),
+      orderEvidence: evidence("dateOrder", "stated", `"${named.text}"`, {
+        file,
+        ...(named.line === undefined ? {} : { line: named.line }),
+      }),
+    };
   if (dotted && german && orders.has("day-month-year"))
     return {
       orders: new Set(["day-month-year"]),
@@ -80,6 +90,33 @@ export function settleOrder(
     orders: new Set([settled.value]),
     orderEvidence: evidence("dateOrder", "answered", settled.because, { file }),
   };
+}
+
+// day, month and year as letters of dates in several languages: dd/mm/yyyy, TT.MM.JJJJ, jj/mm/aaaa, gg/mm/aaaa
+const [D, M, Y] = [
+  "(?:d{1,2}|t{1,2}|j{1,2}|g{1,2}|p{1,2})",
+  "(?:m{1,2}|k{1,2})",
+  "(?:y{2,4}|j{2,4}|a{2,4}|å{2,4}|v{2,4})",
+];
+const WRITTEN: readonly (readonly [DateOrder, RegExp])[] = [
+  [
+    "day-month-year",
+    new RegExp(`(?<![a-z])${D}[./-]${M}[./-]${Y}(?![a-z])|\\bday (?:before|\\/) ?month|\\bday first`, "i"),
+  ],
+  [
+    "month-day-year",
+    new RegExp(`(?<![a-z])${M}[./-]${D}[./-]${Y}(?![a-z])|\\bmonth (?:before|\\/) ?day|\\bmonth first`, "i"),
+  ],
+  ["year-month-day", new RegExp(`(?<![a-z])${Y}[./-]${M}[./-]${D}(?![a-z])|\\byear first`, "i")],
+];
+
+/** The order that a line or head spells out, if they spell out one. */
+function statedOrder(texts: readonly { readonly text: string; readonly line?: number }[]) {
+  const said = texts.flatMap((each) =>
+    WRITTEN.filter(([, pattern]) => pattern.test(each.text)).map(([order]) => ({ ...each, order })),
+  );
+  const [first] = said;
+  return first && said.every(({ order }) => order === first.order) ? first : null;
 }
 
 const two = (n: number) => String(n).padStart(2, "0");

@@ -50,8 +50,8 @@ export function readRowClock(
   const utcFirst = (columns: readonly RawColumn[]) =>
     columns.find(({ head }) => head.zone?.minutes[0] === 0) ?? columns[0];
   const datetime = utcFirst(ofForm("datetime"));
-  const date = utcFirst(ofForm("date"));
   const clock = utcFirst(ofForm("clock"));
+  const date = dateOf(clock, utcFirst(ofForm("date")), ofForm("clock"));
   const inParts = dateParts(cast);
   const ofParts = inParts && timesOfParts(inParts, clock ?? null, cast.rows.length);
   if (inParts && ofParts) {
@@ -90,6 +90,30 @@ export function readRowClock(
   if (!elapsed) return null;
   return elapsedRows(cast, id, elapsed, facts);
 }
+
+/**
+ * The column of dates that belongs to a clock; undefined where it may be another clock's and the two stand on
+ * different days.
+ */
+function dateOf(
+  clock: RawColumn | undefined,
+  date: RawColumn | undefined,
+  clocks: readonly RawColumn[],
+): RawColumn | undefined {
+  if (!clock || !date) return date;
+  const own = clock.head.zone?.minutes[0];
+  if (date.head.zone) return own === undefined || date.head.zone.minutes[0] === own ? date : undefined;
+  if (own !== undefined && LOCAL.test(date.head.header)) return undefined;
+  const apart = (other: RawColumn) =>
+    clock.moments?.some((moment, row) => {
+      const there = other.moments?.[row]?.secondOfDay ?? NaN;
+      // no zone is further from UTC than 14 hours
+      return Math.abs((moment?.secondOfDay ?? NaN) - there) > 14 * 3600;
+    });
+  return clocks.some((other) => other !== clock && apart(other)) ? undefined : date;
+}
+
+const LOCAL = /(?<![A-Za-z])(?:local\w*|lokal\w*|ortszeit|locale)(?![A-Za-z])/i;
 
 const clockRows = (times: RowTimes, columns: readonly RawColumn[]): ClockRows => ({
   kind: "clock",

@@ -13,15 +13,33 @@ const setters = {
   double: "setFloat64",
 } as const;
 
-test.each(Object.entries(setters))("%s in big-endian order, any count", (type, set) => {
-  for (let length = 0; length < 7; length++) {
+/** Swaps as where the host has nothing to do it by. */
+function swapAlone(data: Parameters<typeof swapToBigEndian>[0]): void {
+  const { Buffer } = globalThis;
+  Reflect.deleteProperty(globalThis, "Buffer");
+  try {
+    swapToBigEndian(data);
+  } finally {
+    globalThis.Buffer = Buffer;
+  }
+}
+
+const ways = [
+  ["by the host", swapToBigEndian],
+  ["alone", swapAlone],
+] as const;
+
+test.each(
+  Object.entries(setters).flatMap(([type, set]) => ways.map(([way, swap]) => ({ type, set, way, swap }))),
+)("$type in big-endian order, any count, $way", ({ type, set, swap }) => {
+  for (const length of [0, 1, 2, 3, 4, 5, 6, 5000]) {
     const data = newArray(type as keyof typeof setters, length) as Float64Array;
     const view = new DataView(new ArrayBuffer(data.byteLength));
     for (let i = 0; i < length; i++) {
       data[i] = 1.1 * (i + 1) * 2 ** (4 * data.BYTES_PER_ELEMENT - 3);
       view[set](i * data.BYTES_PER_ELEMENT, data[i]!);
     }
-    swapToBigEndian(data);
+    swap(data);
     expect([...bytesOf(data)]).toEqual([...new Uint8Array(view.buffer)]);
   }
 });

@@ -10,6 +10,7 @@ const bigEndianHost = new Uint8Array(Uint16Array.of(1).buffer)[1] === 1;
 export function swapToBigEndian(out: Exclude<DataArray, string[]>): void {
   const width = out.BYTES_PER_ELEMENT;
   if (bigEndianHost || width === 1 || out.length === 0) return;
+  if (swapByHost(out, width)) return;
   const words = new Uint32Array(out.buffer, out.byteOffset, out.byteLength >>> 2);
   if (width === 2) {
     for (let i = 0; i < words.length; i++) {
@@ -29,6 +30,29 @@ export function swapToBigEndian(out: Exclude<DataArray, string[]>): void {
 }
 
 const PIECE = 4096;
+
+/** The part of Node's Buffer that is used where there is one; it is many times faster. */
+interface Host {
+  readonly Buffer?: {
+    from(buffer: ArrayBufferLike, offset: number, length: number): Swaps;
+  };
+}
+
+interface Swaps {
+  swap16(): unknown;
+  swap32(): unknown;
+  swap64(): unknown;
+}
+
+/** Lets the host swap, if it can. */
+function swapByHost(out: Exclude<DataArray, string[]>, width: number): boolean {
+  const bytes = (globalThis as Host).Buffer?.from(out.buffer, out.byteOffset, out.byteLength);
+  if (bytes === undefined) return false;
+  if (width === 2) bytes.swap16();
+  else if (width === 4) bytes.swap32();
+  else bytes.swap64();
+  return true;
+}
 
 function swapSingles(words: Uint32Array, from: number, to: number): void {
   for (let i = from; i < to; i++) words[i] = swapWord(words[i]!);

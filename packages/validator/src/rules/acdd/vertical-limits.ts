@@ -50,11 +50,15 @@ export const verticalLimits = defineRule({
       units === undefined ? value : convertUnits(value, variable.text("units") ?? "", units);
     // a code of a reference system in place of a unit leaves nothing to convert to
     const comparable = units === undefined ? vertical.slice(0, 1) : unitOf(units) === null ? [] : vertical;
-    const extent = await extentOf(
-      dataset,
-      comparable.filter((variable) => !Number.isNaN(convert(0, variable))),
-      convert,
-    );
+    const stated =
+      dataset.attributes.has("geospatial_vertical_min") || dataset.attributes.has("geospatial_vertical_max");
+    const extent = !stated
+      ? null
+      : await extentOf(
+          dataset,
+          comparable.filter((variable) => !Number.isNaN(convert(0, variable))),
+          convert,
+        );
     for (const end of ["min", "max"] as const) {
       const attribute = `geospatial_vertical_${end}`;
       const found = statedNumber(dataset, attribute);

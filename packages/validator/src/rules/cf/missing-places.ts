@@ -4,6 +4,14 @@ const padded = (z: string) => `:featureType = "profile" ; dimensions: p = 1 ; o 
   float z(p, o) ; z:units = "m" ; z:positive = "down" ; z:_FillValue = -9.f ;
   float t(p, o) ; t:_FillValue = -9.f ; t:coordinates = "z" ; data: z = ${z} ; t = 5, 6, -9 ;`;
 
+/** Indices of values whose place is missing. */
+function withoutPlace(values: Float64Array, places: Float64Array): number[] {
+  const found: number[] = [];
+  for (let i = 0; i < values.length; i += 1)
+    if (Number.isNaN(places[i]!) && !Number.isNaN(values[i]!)) found.push(i);
+  return found;
+}
+
 export const missingPlaces = defineRule({
   id: "cf/missing-places",
   status: "stable",
@@ -32,10 +40,7 @@ export const missingPlaces = defineRule({
         const places = await dataset.data.numbers(coordinate.name);
         const values = await dataset.data.numbers(variable.name);
         if (places === null || values === null) continue;
-        const found: number[] = [];
-        values.forEach((value, index) => {
-          if (!Number.isNaN(value) && Number.isNaN(places[index]!)) found.push(index);
-        });
+        const found = withoutPlace(values, places);
         if (found.length > 0)
           report({ variable: variable.name }, "data", { places: found, fill: { other: coordinate.name } });
       }

@@ -52,7 +52,27 @@ function gridOf(s: Span, t: Span, p: Span): Float64Array {
  * @param water  what the grid is made for: Practical Salinity, temperature (deg C, ITS-90) and sea pressure (dbar)
  * @returns      a column twin: fills `out` from Absolute Salinity, temperature and pressure; NaN where one is NaN
  */
-export function quickTemperature(water: { SP: Float64Array; t: Float64Array; p: Float64Array }) {
+export function quickTemperature(water: Columns): QuickColumn {
+  const known = kept.get(water.SP);
+  if (known !== undefined && known.t === water.t && known.p === water.p) return known.column;
+  const { t, p } = water;
+  const column = newQuickTemperature(water);
+  kept.set(water.SP, { t, p, column });
+  return column;
+}
+
+interface Columns {
+  readonly SP: Float64Array;
+  readonly t: Float64Array;
+  readonly p: Float64Array;
+}
+
+type QuickColumn = (SA: Float64Array, t: Float64Array, p: Float64Array, out: Float64Array) => void;
+
+/** One grid serves all rules that look at the same water. */
+const kept = new WeakMap<Float64Array, { t: Float64Array; p: Float64Array; column: QuickColumn }>();
+
+function newQuickTemperature(water: Columns): QuickColumn {
   let made: { s: Span; t: Span; p: Span; grid: Float64Array | null } | undefined;
   const make = () => {
     // Absolute Salinity is at most a little more than the number of Practical Salinity
@@ -63,7 +83,7 @@ export function quickTemperature(water: { SP: Float64Array; t: Float64Array; p: 
     const worthwhile = s.nodes * t.nodes * p.nodes * 4 < water.SP.length;
     return { s, t, p, grid: worthwhile ? gridOf(s, t, p) : null };
   };
-  return (SA: Float64Array, t: Float64Array, p: Float64Array, out: Float64Array): void => {
+  return (SA, t, p, out) => {
     made ??= make();
     if (made.grid === null) {
       for (let i = 0; i < out.length; i += 1) out[i] = conservativeTemperature(SA[i]!, t[i]!, p[i]!);

@@ -71,15 +71,15 @@ export function layerWidthFor(casts: readonly Cast[], choice: LayerChoice): numb
 
 /** Rows in each layer that holds any. */
 function rowsInLayers(place: Float64Array, width: number): number[] {
-  let deepest = 0;
-  for (let k = 0; k < place.length; k++) {
-    const layer = Math.floor(place[k]! / width + 0.5);
-    if (layer > deepest && layer <= mostLayers) deepest = layer;
-  }
+  let largest = 0;
+  for (let k = 0; k < place.length; k++) if (place[k]! > largest) largest = place[k]!;
+  const deepest = Math.min(mostLayers, Math.floor(largest / width + 0.5));
   const counts = new Int32Array(deepest + 1);
   for (let k = 0; k < place.length; k++) {
     const layer = Math.floor(place[k]! / width + 0.5);
     if (layer >= 1 && layer <= deepest) counts[layer]! += 1;
   }
-  return [...counts].filter((count) => count > 0);
+  const filled: number[] = [];
+  for (let layer = 1; layer <= deepest; layer++) if (counts[layer]! > 0) filled.push(counts[layer]!);
+  return filled;
 }

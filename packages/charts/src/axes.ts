@@ -24,25 +24,42 @@ export function ticksOf(scale: ScaleLinear<number, number>, apart: number): read
   return scale.ticks(count).map((tick) => ({ at: scale(tick), words: print(tick) }));
 }
 
+/** Room that a letter of a number takes, pixels. */
+const LETTER = 6.7;
+/** So near to an edge a number is moved to stay within the panel. */
+const EDGE = 12;
+
+/** Ticks whose numbers would run into each other keep their lines, and every second, third … its number. */
+function withRoom(ticks: readonly Tick[], { left, right }: PanelPlace): readonly Tick[] {
+  if (ticks.length < 2) return ticks;
+  const wide = LETTER * Math.max(...ticks.map(({ words }) => words.length)) + 6;
+  const moved = ticks.some(({ at }) => at < left + EDGE || at > right - EDGE);
+  const every = Math.ceil(((moved ? 1.5 : 1) * wide) / Math.abs(ticks[1]!.at - ticks[0]!.at));
+  return ticks.map(({ at, words }, k) => ({ at, words: k % every === 0 ? words : "" }));
+}
+
 const line = (d: string, stroke: string) => element("path", { d, stroke, fill: "none" });
 
 /** Lines down the panel; their numbers and the title above or below it. */
 export function axisAcross(
   ticks: readonly Tick[],
   title: string,
-  { left, right, top, bottom }: PanelPlace,
+  place: PanelPlace,
   side: "above" | "below" = "above",
 ): string[] {
+  const { left, right, top, bottom } = place;
   const [edge, out] = side === "above" ? [top, -1] : [bottom, 1];
   const words =
     side === "above" ? { tick: top - 9, title: top - 29 } : { tick: bottom + 18, title: bottom + 37 };
   // numbers at the corners stay within the panel, where the next one's begin
-  const anchorAt = (at: number) => (at < left + 12 ? "start" : at > right - 12 ? "end" : "middle");
+  const anchorAt = (at: number) => (at < left + EDGE ? "start" : at > right - EDGE ? "end" : "middle");
   return [
-    ...ticks.flatMap(({ at, words: text }) => [
+    ...withRoom(ticks, place).flatMap(({ at, words: text }) => [
       line(`M${round(at)} ${round(top)}V${round(bottom)}`, look.grid),
       line(`M${round(at)} ${round(edge + 5 * out)}V${round(edge)}`, look.frame),
-      textElement("text", { x: at, y: words.tick, "text-anchor": anchorAt(at), class: "tick" }, text),
+      ...(text === ""
+        ? []
+        : [textElement("text", { x: at, y: words.tick, "text-anchor": anchorAt(at), class: "tick" }, text)]),
     ]),
     textElement(
       "text",

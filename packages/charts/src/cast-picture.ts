@@ -5,12 +5,14 @@ import { axisTitle, quantityName } from "./quantity-words.ts";
 import { textElement } from "./svg.ts";
 import { drawTimePanel } from "./time-panel.ts";
 
-const [WIDTH, HEIGHT] = [720, 318];
+const [WIDTH, ROW] = [720, 318];
+/** Quantities beside each other. */
+const ABREAST = 3;
 
 export interface CastPictureOptions {
   /** Begins the ids within the picture; unique in the page that holds several. */
   readonly scope: string;
-  /** Columns drawn against depth, at most three. */
+  /** Columns drawn against depth, three in a row. */
   readonly columns: readonly Column[];
   /** What can be read from it, for those who do not see it. */
   readonly description: string;
@@ -22,26 +24,38 @@ export interface CastPictureOptions {
  */
 export function castPicture(cast: Cast, { scope, columns, description }: CastPictureOptions): string {
   const place = cast.columns.get("depth") ?? cast.columns.get("pressure");
-  const frame = { left: 62, right: 508, top: 54, bottom: HEIGHT - 10 };
-  const profile =
-    place && columns.length > 0
-      ? drawProfile(cast, columns, place, frame, { scope, gap: 22, notes: false }).svg
-      : [
-          textElement(
-            "text",
-            { x: frame.left, y: frame.top, class: "small" },
-            "No depth, or no quantity to draw.",
-          ),
-        ];
+  const rows = Math.max(Math.ceil(columns.length / ABREAST), 1);
+  const frameOf = (row: number) => ({
+    left: 62,
+    right: 508,
+    top: row * ROW + 54,
+    bottom: (row + 1) * ROW - 10,
+  });
+  const profiles = Array.from({ length: rows }, (_, row) => {
+    const own = columns.slice(ABREAST * row, ABREAST * (row + 1));
+    const frame = frameOf(row);
+    const part = (own.length - ABREAST) / ABREAST;
+    const right = row === 0 ? frame.right : frame.right + part * (frame.right - frame.left + 22);
+    return place && own.length > 0
+      ? drawProfile(
+          cast,
+          own,
+          place,
+          { ...frame, right },
+          { scope: `${scope}-${row + 1}`, gap: 22, notes: false },
+        ).svg
+      : [textElement("text", { x: 62, y: frame.top, class: "small" }, "No depth, or no quantity to draw.")];
+  });
+  const frame = frameOf(0);
   const time =
     drawTimePanel(cast, { ...frame, left: 574, right: WIDTH - 8 }, `${scope}-time`) ??
     textElement("text", { x: 574, y: frame.top + 14, class: "small" }, "Rows have no times.");
   const names = columns.map(quantityName).join(", ");
   return picture(
     {
-      ...{ scope, width: WIDTH, height: HEIGHT, description },
+      ...{ scope, width: WIDTH, height: rows * ROW, description },
       title: `Cast ${cast.id}: ${names || "no quantity"} against ${place ? axisTitle(place) : "depth"}, sea pressure against time`,
     },
-    [...profile, time],
+    [...profiles.flat(), time],
   );
 }

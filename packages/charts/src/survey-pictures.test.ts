@@ -182,3 +182,16 @@ test("a cast of a page: segments by name, rows without times said so", () => {
     castPicture({ ...cast, elapsed: null }, { scope: "k", columns: [temperature], description: "D" }),
   ).toContain("Rows have no times.");
 });
+
+test("a fourth quantity of a cast begins a second row of the same height", () => {
+  const depth = column("depth", "m", [0, 1, 2]);
+  const four = ["temperature", "salinity", "oxygen", "turbidity"].map((name) => column(name, "1", [1, 2, 3]));
+  const cast = castOf("c", [depth, ...four]);
+  const svg = castPicture(cast, { scope: "k", columns: four, description: "D" });
+  const one = castPicture(cast, { scope: "k", columns: four.slice(0, 3), description: "D" });
+  const height = (of: string) => Number(/height="(\d+)"/.exec(of)![1]);
+  expect(height(svg)).toBe(2 * height(one));
+  expect(count(svg, /data-quantity="/g)).toBe(4);
+  const ids = [...svg.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
+  expect(new Set(ids).size).toBe(ids.length);
+});

@@ -50,15 +50,22 @@ ${summary.steps.map(({ words }) => html`<li>${words}</li>`)}
 </article>`;
 }
 
-/** Temperature, salinity and density; what a cast lacks of them makes room for what else it measured. */
+/** Most quantities of a cast that are drawn. */
+const MOST_QUANTITIES = 6;
+
+/** Temperature, salinity and density, and what else a cast measured. */
 function cardQuantities(cast: Cast): readonly string[] {
   const others = [...cast.columns.values()]
     .filter(({ source, units, standardName }) => source !== null && units !== null && standardName !== null)
     .map(({ name }) => name)
-    .filter((name) => !["pressure", "depth", "time"].includes(name) && !name.endsWith("_received"));
+    .filter(
+      (name) =>
+        !["pressure", "depth", "time", "conductivity", "sound_speed"].includes(name) &&
+        !name.endsWith("_received"),
+    );
   return [...new Set(["temperature", "salinity", "density", ...others])]
     .filter((name) => cast.columns.get(name)?.values.some((value) => Number.isFinite(value)))
-    .slice(0, 3);
+    .slice(0, MOST_QUANTITIES);
 }
 
 const quantityWords = (name: string, { title, least, most, questionable, bad }: QuantitySummary): string =>

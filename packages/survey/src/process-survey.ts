@@ -55,8 +55,9 @@ export async function processSurvey(
     return sharingResults(processed);
   });
   const { neighbour } = settings.quality;
+  const compares = Object.keys(neighbour.limits).length > 0;
   const processed = cleaned.map((cast) => {
-    const former = cast.finished ? null : formerProfile(cast, cleaned, neighbour);
+    const former = cast.finished || !compares ? null : formerProfile(cast, cleaned, neighbour);
     return former === null ? cast : judgeNeighbour(cast, former, neighbour);
   });
   const profiles = processed.filter(({ kind, rows }) => kind === "profile" && rows > 0);

@@ -1,5 +1,6 @@
 import type { Calibration, Instrument, Sensor, SurveySheet } from "@wherry/contracts";
 import { type BorrowedOffset, convertUnits } from "@wherry/core";
+import { lineOfCast } from "../sheet/line-of-cast.ts";
 import { readRecipe } from "./read-recipe.ts";
 import { type DatedCorrection, defaultSettings, type RecipeSettings } from "./settings.ts";
 
@@ -67,7 +68,7 @@ export function settingsFromSheet(
 
 /** The sheet with the processing choices of one of its casts, which go before those of the survey. */
 export function sheetOfCast(sheet: SurveySheet, id: string): SurveySheet {
-  const own = sheet.casts?.find((cast) => cast.id === id)?.processing;
+  const own = lineOfCast(sheet, id)?.processing;
   return own === undefined ? sheet : { ...sheet, processing: { ...sheet.processing, ...own } };
 }
 

@@ -1,5 +1,6 @@
 import type { ListedCast, SurveySheet } from "@wherry/contracts";
 import type { Cast, Problem } from "@wherry/core";
+import { lineOfCast } from "./line-of-cast.ts";
 
 /** Name of a file without folders. */
 export const fileName = (path: string): string => path.split(/[/\\]/).at(-1) || path;
@@ -27,7 +28,9 @@ export function placed(casts: readonly Cast[]): PlacedCast[] {
   const files = new Map<string, Cast[]>();
   for (const cast of casts) {
     const key = JSON.stringify([cast.source.path, cast.source.sha256]);
-    files.set(key, [...(files.get(key) ?? []), cast]);
+    const own = files.get(key);
+    if (own) own.push(cast);
+    else files.set(key, [cast]);
   }
   return [...files]
     .sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
@@ -94,30 +97,37 @@ export function completeSheet(
   const used = new Set<ListedCast>();
   const found = new Map<Cast, ListedCast>();
   const warnings: Problem[] = [...sameContent(order)];
-  const look = (matches: (line: ListedCast, cast: Cast) => boolean) => {
+  /** Finds lines by what they and the casts have in common. */
+  const look = (common: (file: string | undefined, sha256: string | undefined) => string | undefined) => {
+    const byKey = new Map<string, ListedCast[]>();
+    for (const line of lines) {
+      const key = common(line.file, line.sha256);
+      if (key === undefined || used.has(line)) continue;
+      const same = byKey.get(key);
+      if (same) same.push(line);
+      else byKey.set(key, [line]);
+    }
     for (const { cast, number } of order) {
       if (found.has(cast)) continue;
-      const line = lines.find(
-        (candidate) =>
-          !used.has(candidate) && (candidate.number ?? null) === number && matches(candidate, cast),
-      );
+      const key = common(fileName(cast.source.path), cast.source.sha256);
+      const line = byKey
+        .get(key ?? "")
+        ?.find((candidate) => !used.has(candidate) && (candidate.number ?? null) === number);
       if (!line) continue;
       found.set(cast, line);
       used.add(line);
     }
   };
-  const sameFile = (line: ListedCast, { source }: Cast) => line.file === fileName(source.path);
-  const sameBytes = (line: ListedCast, { source }: Cast) => line.sha256 === source.sha256;
   // a product tells the ids that its casts have for good
   for (const { cast } of order) {
-    const line = cast.finished ? lines.find(({ id }) => id === cast.id) : undefined;
+    const line = cast.finished ? lineOfCast(sheet, cast.id) : undefined;
     if (!line || used.has(line)) continue;
     found.set(cast, line);
     used.add(line);
   }
-  look((line, cast) => sameBytes(line, cast) && sameFile(line, cast));
-  look(sameBytes);
-  look(sameFile);
+  look((name, sha256) => (sha256 === undefined ? undefined : `${sha256} ${name}`));
+  look((_, sha256) => sha256);
+  look((name) => name);
   for (const [cast, line] of found)
     if (!cast.finished && line.sha256 !== undefined && line.sha256 !== cast.source.sha256)
       warnings.push({

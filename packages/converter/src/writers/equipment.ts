@@ -2,6 +2,7 @@ import type { Instrument, Platform, Sensor } from "@wherry/contracts";
 import type { Cast } from "@wherry/core";
 import { type MemoryVariable, numberAttribute } from "@wherry/netcdf";
 import { sensorCalibrations } from "../sheet/calibration-words.ts";
+import { lineOfCast } from "../sheet/line-of-cast.ts";
 import { attributes } from "./storage.ts";
 import type { WritingContext } from "./writing-context.ts";
 
@@ -25,7 +26,7 @@ const UNNAMED = "conductivity temperature depth profiler";
 export function instrumentOf(cast: Cast, { sheet }: Pick<WritingContext, "sheet">): Instrument {
   const told = cast.instrument;
   const instruments = sheet.instruments ?? [];
-  const listed = sheet.casts?.find(({ id }) => id === cast.id)?.instrument;
+  const listed = lineOfCast(sheet, cast.id)?.instrument;
   const named = instruments.find(({ id }) => id !== undefined && id === listed);
   if (named) return withFacts(named, told);
   const serial = told.serialNumber;
@@ -47,7 +48,7 @@ function withFacts(instrument: Instrument, told: Cast["instrument"]): Instrument
 
 /** The platform that a cast was made from: the one that its line in the sheet names, else the first. */
 export function platformOf(cast: Cast, { sheet }: Pick<WritingContext, "sheet">): Platform | null {
-  const listed = sheet.casts?.find(({ id }) => id === cast.id)?.platform;
+  const listed = lineOfCast(sheet, cast.id)?.platform;
   return sheet.platforms?.find(({ id }) => id !== undefined && id === listed) ?? sheet.platforms?.[0] ?? null;
 }
 

@@ -2,6 +2,7 @@ import type { ListedCast } from "@wherry/contracts";
 import { type Cast, type Position, positionFlags, presets, printedResolution, timeFlag } from "@wherry/core";
 import { type MemoryDimension, type MemoryVariable, numberAttribute } from "@wherry/netcdf";
 import { agreedNames } from "../sheet/identity-conflicts.ts";
+import { lineOfCast } from "../sheet/line-of-cast.ts";
 import type { Equipment } from "./equipment.ts";
 import { flagVariable } from "./flag-variables.ts";
 import { attributes, BYTE_FILL, charData, fillAttribute, fitsFloat, store, wholeNumbers } from "./storage.ts";
@@ -39,7 +40,7 @@ export function featureVariables(
     lengths.push({ name: dimension, length });
     return charVariable(name, [...dimensions, dimension], data, longName, "auxiliaryInformation");
   };
-  const listed = casts.map(({ id }) => context.sheet.casts?.find((entry) => entry.id === id));
+  const listed = casts.map(({ id }) => lineOfCast(context.sheet, id));
   const facts = [
     ...endVariables(casts, dimensions),
     ...satelliteVariables(casts, dimensions),

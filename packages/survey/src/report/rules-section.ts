@@ -4,12 +4,15 @@ import { counted, html, listed, type Markup, nothing } from "./html.ts";
 /** Most findings told; each is told once for all files. */
 const MOST = 40;
 
+const HEADING = html`<h3 class="apart">By the rules</h3>
+`;
+
 const WORDS: Readonly<Record<Level, string>> = { error: "Error", warning: "Warning", advice: "Advice" };
 
 /** What `wherry check` says of the files beside the page; null: they were too many or too large to check here. */
 export function rulesSection(checked: readonly CheckedFile[] | null): Markup {
   if (checked === null)
-    return html`<p>The data set is too large to be checked along the way: <code>wherry check</code> tells whether it meets an archive's rules.</p>`;
+    return html`${HEADING}<p>The data set is too large to be checked along the way: <code>wherry check</code> tells whether it meets an archive's rules.</p>`;
   if (checked.length === 0) return nothing;
   const sum = (level: Level) => checked.reduce((total, { counts }) => total + counts[level], 0);
   const sets = [...new Set(checked.flatMap(({ ruleSets }) => ruleSets))];
@@ -23,7 +26,7 @@ ${items}
 ${rest > 0 ? html`<p>${counted(rest, "further finding")}: <code>wherry check</code> tells all.</p>` : nothing}`;
   };
   const advice = counted(sum("advice"), "piece of advice", "pieces of advice");
-  return html`<p>${counted(checked.length, "netCDF file")} checked by ${listed(sets)}: ${listed([counted(sum("error"), "error"), counted(sum("warning"), "warning"), advice])}.</p>
+  return html`${HEADING}<p>${counted(checked.length, "netCDF file")} checked by ${listed(sets)}: ${listed([counted(sum("error"), "error"), counted(sum("warning"), "warning"), advice])}.</p>
 ${sum("error") + sum("warning") > 0 ? told(["error", "warning"]) : nothing}
 ${sum("advice") > 0 ? html`<details><summary>Advice</summary>${told(["advice"])}</details>` : nothing}`;
 }

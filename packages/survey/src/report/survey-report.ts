@@ -74,7 +74,6 @@ export function surveyReport(
       "findings",
       "Findings",
       html`${findingsSection(summaries, facts.findings, facts.held, facts.questions)}
-<h3 class="apart">By the rules</h3>
 ${rulesSection(facts.checked)}`,
     ],
     ["together", "All profiles together", overlaySection(summaries, names)],

@@ -4,12 +4,13 @@ import { fail, type Problem, type Result, succeed } from "@wherry/core";
 import {
   type ClassicVersion,
   type Dataset,
+  type NcType,
   openDataset,
   type Source,
   writeClassic,
   writeNetcdf4,
 } from "@wherry/netcdf";
-import { countLevels, type MendReport, mendDataset, worstFirst } from "@wherry/validator";
+import { countLevels, type MendedDataset, type MendReport, mendDataset, worstFirst } from "@wherry/validator";
 import { openFileSource } from "./file-source.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
 
@@ -51,7 +52,7 @@ export async function mendFile(path: string, options: MendOptions): Promise<Resu
             remedy: "Mend it with the program that wrote it; check tells what is to be done.",
           });
         const result = await mendDataset(dataset, { path, now }, program);
-        const written = await writeWhole(out, result.dataset, result.mended.length === 0 ? source : null);
+        const written = await writeWhole(out, result, source);
         if (!written.ok) return withFile(written, path);
         const left = worstFirst(result.verdict.findings);
         return succeed({ file: path, out, mended: result.mended, left, counts: countLevels(left) });
@@ -103,7 +104,11 @@ async function refusalOf(path: string, out: string, force: boolean): Promise<Pro
 }
 
 /** Writes beside the final name, then renames. Without a change the bytes are copied. */
-async function writeWhole(out: string, dataset: Dataset, unchanged: Source | null): Promise<Result<void>> {
+async function writeWhole(
+  out: string,
+  { dataset, mended }: MendedDataset,
+  source: Source,
+): Promise<Result<void>> {
   const part = join(dirname(out), `.${basename(out)}.wherry-part`);
   const handle = await open(part, "w");
   let whole = false;
@@ -111,7 +116,7 @@ async function writeWhole(out: string, dataset: Dataset, unchanged: Source | nul
     const sink = async (chunk: Uint8Array) => {
       await handle.writeFile(chunk);
     };
-    const written = unchanged === null ? await write(dataset, sink) : await copy(unchanged, sink);
+    const written = mended.length === 0 ? await copy(source, sink) : await write(dataset, source.size, sink);
     if (!written.ok) return written;
     await handle.sync();
     await handle.close();
@@ -126,11 +131,34 @@ async function writeWhole(out: string, dataset: Dataset, unchanged: Source | nul
   }
 }
 
+/** As most programs have it. */
+const DEFLATE = 4;
+
 type Sink = (chunk: Uint8Array) => Promise<void>;
 
-function write(dataset: Dataset, sink: Sink): Promise<Result<void>> {
+function write(dataset: Dataset, size: number, sink: Sink): Promise<Result<void>> {
   const version = VERSIONS.get(dataset.kind);
-  return version === undefined ? writeNetcdf4(dataset, {}, sink) : writeClassic(dataset, { version }, sink);
+  if (version !== undefined) return writeClassic(dataset, { version }, sink);
+  return writeNetcdf4(dataset, isPacked(dataset, size) ? { deflate: DEFLATE } : {}, sink);
+}
+
+const BYTES: Readonly<Partial<Record<NcType, number>>> = {
+  short: 2,
+  ushort: 2,
+  int: 4,
+  uint: 4,
+  float: 4,
+  double: 8,
+  int64: 8,
+  uint64: 8,
+};
+
+/** A file that is smaller than its values was packed, and is packed again. */
+function isPacked(dataset: Dataset, size: number): boolean {
+  const bytes = [...dataset.variables.values()].map(
+    ({ type, shape }) => shape.reduce((a, b) => a * b, 1) * (BYTES[type] ?? 1),
+  );
+  return size < bytes.reduce((a, b) => a + b, 0);
 }
 
 const PIECE = 1 << 22;

@@ -5,6 +5,7 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, test } from "vitest";
 import { lookDocument } from "../src/understand/report/look-document.ts";
 import { lookText } from "../src/understand/report/look-text.ts";
+import { sameCasts } from "../src/understand/same-casts.ts";
 import { plainExport, understood, understoodPath } from "./understand-samples.ts";
 
 const validate = new Ajv2020({ allErrors: true }).compile(lookSchema);
@@ -22,6 +23,23 @@ test("the document of all samples is valid by its schema", () => {
   const document: unknown = JSON.parse(JSON.stringify(lookDocument(files)));
   validate(document);
   expect(validate.errors).toBeNull();
+});
+
+test("findings, casts that stand twice and warnings are in it, valid by the schema", () => {
+  const cut = understood(`${plainExport({})}1.0,2.0\n`, "cut.csv");
+  const again = understood(plainExport({}), "again.csv");
+  const pairs = sameCasts([cut, again].flatMap(({ casts }) => casts));
+  const warning = { code: "notes/not-needed", message: "1 of 1 answer settled nothing", where: {} };
+  const document = lookDocument([cut, again], pairs, [warning]);
+  validate(JSON.parse(JSON.stringify(document)));
+  expect(validate.errors).toBeNull();
+  expect(document.files[0]?.findings).toMatchObject([
+    { code: "understand/row-width", where: { file: "cut.csv" } },
+  ]);
+  expect(document.sameCasts).toMatchObject([
+    { how: "exact", casts: [{ path: "cut.csv" }, { path: "again.csv" }] },
+  ]);
+  expect(document.warnings).toEqual([{ ...warning, remedy: null }]);
 });
 
 test("what is not known is null and the schema refuses inventions", () => {

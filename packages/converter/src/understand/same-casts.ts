@@ -51,30 +51,26 @@ interface SeenCast {
   readonly rows: number;
   readonly time: number;
   readonly duration: number;
-  /** Least and largest temperature, or other measured value. */
-  readonly low: number;
-  readonly high: number;
+  /** The first measured column, and its values from the least to the largest. */
+  readonly by: (typeof MEASURED)[number] | null;
+  readonly sorted: Float64Array;
 }
 
 const MEASURED = ["temperature", "conductivity", "salinity"] as const;
 
 function seenCast(cast: Cast): SeenCast {
-  const column = MEASURED.map((name) => cast.columns.get(name)).find((each) => each !== undefined);
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  for (const value of column?.values ?? []) {
-    if (value < low) low = value;
-    if (value > high) high = value;
-  }
+  const by = MEASURED.find((name) => cast.columns.has(name)) ?? null;
+  const values = by === null ? new Float64Array(0) : cast.columns.get(by)!.values;
+  const sorted = values.filter((value) => !Number.isNaN(value)).sort();
   const last = cast.elapsed?.findLast((value) => !Number.isNaN(value)) ?? Number.NaN;
   const duration = Number.isNaN(last) ? cast.endTime - cast.time : last;
   return {
     cast,
-    rows: low > high ? 0 : cast.rows,
+    rows: sorted.length === 0 ? 0 : cast.rows,
     time: cast.time,
     duration: Number.isNaN(duration) ? 0 : Math.abs(duration),
-    low,
-    high,
+    by,
+    sorted,
   };
 }
 
@@ -101,13 +97,11 @@ function timesFit(a: SeenCast, b: SeenCast): boolean {
 }
 
 function compare(first: SeenCast, second: SeenCast): SameCast | null {
-  const [a, b] = first.rows >= second.rows ? [first.cast, second.cast] : [second.cast, first.cast];
+  const [longer, shorter] = first.rows >= second.rows ? [first, second] : [second, first];
+  const [a, b] = [longer.cast, shorter.cast];
   const places = placeWords(first.cast, second.cast);
-  if (places === null) return null;
-  // the values of one lie within those of the other
-  const reach = first.high - first.low + second.high - second.low;
-  if (Math.max(first.low, second.low) > Math.min(first.high, second.high) + 0.01 * reach) return null;
-  const match = rowsOfOther(a, b) ?? layersOf(a, b);
+  if (places === null || (first.by === second.by && !overlap(first.sorted, second.sorted))) return null;
+  const match = rowsOfOther(longer, b) ?? layersOf(a, b);
   if (!match) return null;
   const differences = [...match, ...roundingWords(a, b), ...timeWords(first, second), ...places];
   return {
@@ -119,20 +113,47 @@ function compare(first: SeenCast, second: SeenCast): SameCast | null {
 
 const nameOf = ({ source, id }: Cast): CastOfFile => ({ path: source.path, id });
 
-/** Half a printed step of the coarser of two columns, in their common unit. */
-function toleranceOf(a: Column, b: Column): number {
-  const steps = [a, b].map(printedResolution).filter((step) => !Number.isNaN(step));
-  let size = 0;
-  for (const value of a.values) if (Math.abs(value) > size) size = Math.abs(value);
-  return 0.51 * Math.max(0, ...steps) + 1e-6 * size;
+/** Whether some of the values of one lie within those of the other. */
+function overlap(a: Float64Array, b: Float64Array): boolean {
+  const reach = a.at(-1)! - a[0]! + b.at(-1)! - b[0]!;
+  return Math.max(a[0]!, b[0]!) <= Math.min(a.at(-1)!, b.at(-1)!) + 0.01 * reach;
 }
+
+/** Whether a value is among sorted ones, as near as the tolerance. */
+function isAmong(sorted: Float64Array, value: number, tolerance: number): boolean {
+  let low = 0;
+  let high = sorted.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (sorted[middle]! < value - tolerance) low = middle + 1;
+    else high = middle;
+  }
+  return low < sorted.length && sorted[low]! <= value + tolerance;
+}
+
+/** Half a printed step of the coarser of two columns, in their common unit. */
+const toleranceOf = (a: Column, b: Column): number => Math.max(halfStep(a), halfStep(b));
+
+function halfStep(column: Column): number {
+  let half = known.get(column);
+  if (half === undefined) {
+    const step = printedResolution(column);
+    let size = 0;
+    for (const value of column.values) if (Math.abs(value) > size) size = Math.abs(value);
+    half = (Number.isNaN(step) ? 0 : 0.51 * step) + 1e-6 * size;
+    known.set(column, half);
+  }
+  return half;
+}
+
+const known = new WeakMap<Column, number>();
 
 /** Measured columns that both casts have, in the same unit. */
 const sharedColumns = (a: Cast, b: Cast) =>
   MEASURED.flatMap((name) => {
     const [mine, theirs] = [a.columns.get(name), b.columns.get(name)];
     return mine && theirs && mine.units === theirs.units
-      ? [{ mine, theirs, tolerance: toleranceOf(mine, theirs) }]
+      ? [{ name, mine, theirs, tolerance: toleranceOf(mine, theirs) }]
       : [];
   });
 
@@ -141,16 +162,22 @@ const sharedColumns = (a: Cast, b: Cast) =>
  *
  * @returns words on how many; null if they are not
  */
-function rowsOfOther(a: Cast, b: Cast): string[] | null {
+function rowsOfOther({ cast: a, by, sorted }: SeenCast, b: Cast): string[] | null {
   const shared = sharedColumns(a, b);
-  if (shared.length === 0) return null;
+  const [key] = shared;
+  if (!key) return null;
+  const sample = Array.from({ length: SAMPLE }, (_, k) => Math.floor(((k + 0.5) * b.rows) / SAMPLE));
+  const isThere = (other: number) => {
+    const value = key.theirs.values[other]!;
+    return key.name !== by || Number.isNaN(value) || isAmong(sorted, value, key.tolerance);
+  };
+  if (sample.filter(isThere).length < SHARE * SAMPLE - 1) return null;
   const fits = (row: number, other: number) =>
     shared.every(({ mine, theirs, tolerance }) => {
       const [x, y] = [mine.values[row]!, theirs.values[other]!];
       return Math.abs(x - y) <= tolerance || (Number.isNaN(x) && Number.isNaN(y));
     });
   const isSomewhere = (other: number) => a.lines.some((_, row) => fits(row, other));
-  const sample = Array.from({ length: SAMPLE }, (_, k) => Math.floor(((k + 0.5) * b.rows) / SAMPLE));
   if (sample.filter(isSomewhere).length < SHARE * SAMPLE - 1) return null;
   const met = new Set<number>();
   const wanted = Math.ceil(SHARE * b.rows);
@@ -163,7 +190,7 @@ function rowsOfOther(a: Cast, b: Cast): string[] | null {
     if (row === a.rows) continue;
     from = row + 1;
     found++;
-    met.add(shared[0]!.theirs.values[other]!);
+    met.add(key.theirs.values[other]!);
   }
   // water that is the same throughout tells nothing
   if (found < wanted || met.size < FEWEST) return null;

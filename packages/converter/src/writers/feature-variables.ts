@@ -311,9 +311,10 @@ function satelliteVariables(casts: readonly Cast[], dimensions: readonly string[
 function offsetVariable(casts: readonly Cast[], dimensions: readonly string[]): MemoryVariable[] {
   const offsets = Float64Array.from(casts, ({ pressureOffset }) => pressureOffset);
   // the printed pressure is the stored one and the offset together
-  const steps = Float64Array.from(casts, ({ columns, pressureOffset }) => {
+  const steps = Float64Array.from(casts, ({ columns, pressureOffset, finished }) => {
     const pressure = columns.get("pressure");
-    const isSingle = pressure?.source?.single && Math.fround(pressureOffset) === pressureOffset;
+    // what a product had in single precision is whole in it
+    const isSingle = finished && Math.fround(pressureOffset) === pressureOffset;
     return pressure?.source && !isSingle ? printedResolution(pressure) : Number.NaN;
   });
   const stored = store(offsets, fitsFloat(offsets, steps) ? "float" : "double");

@@ -10,6 +10,8 @@ export interface CsvExample {
   readonly csv: string;
   /** Null: no document beside the table. */
   readonly metadata: string | null;
+  /** How the table is stored where it is not UTF-8. */
+  readonly encoding?: "windows-1252";
 }
 
 /** One requirement on a CSV file with its metadata, with the examples that are its tests. */

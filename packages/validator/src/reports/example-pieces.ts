@@ -24,6 +24,11 @@ export function examplePieces(example: AnyExample): ExamplePiece[] {
   }
   if ("files" in example)
     return Object.entries(example.files).map(([name, text]) => ({ language: "text", name, text }));
-  const table: ExamplePiece = { language: "csv", text: example.csv };
+  const { csv, encoding } = example;
+  const table: ExamplePiece = {
+    language: "csv",
+    text: csv,
+    ...(encoding === undefined ? {} : { name: `Stored as ${encoding}` }),
+  };
   return example.metadata === null ? [table] : [table, { language: "json", text: example.metadata }];
 }

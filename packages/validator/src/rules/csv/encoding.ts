@@ -14,8 +14,14 @@ export const csvEncoding = defineCsvRule({
   remedy: "Write the table again as UTF-8.",
   messages: { other: "the table is not UTF-8" },
   passing: [tableExample({ csv: "cast,depth\r\nMündung,1\r\n" })],
-  // a text cannot show bytes that are no UTF-8: the test beside the rule does
-  failing: [],
+  failing: [
+    {
+      ...tableExample({ csv: "cast,depth\r\nMündung,1\r\n" }),
+      encoding: "windows-1252",
+      where: {},
+      message: "other",
+    },
+  ],
   check({ isUtf8 }, report) {
     if (!isUtf8) report({}, "other");
   },

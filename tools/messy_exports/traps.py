@@ -87,3 +87,8 @@ for name, said in (("order-in-a-line.csv", "dates are dd/mm/yyyy"), ("order-in-g
     put(name, [said, "clock: UTC", *PLACE], cols, start="2023-06-05T08:30:00Z")
 cols = [Col("date [mm/dd/yyyy]", "time", ["06/05/2023"] * N), Col("time UTC", "time", [clock(30600 + 2 * i) for i in range(N)]), *water()]
 put("order-in-a-head.csv", PLACE, cols, start="2023-06-05T08:30:00Z")
+
+# a clock of twelve hours that says neither am nor pm
+twelve = [f"{(46790 + 2 * i) // 3600 if 46790 + 2 * i < 46800 else 1}:{(46790 + 2 * i) // 60 % 60:02d}:{(46790 + 2 * i) % 60:02d}" for i in range(N)]
+cols = [Col("UTC", "time", twelve), *water()]
+put("twelve-hours-without-am-or-pm.csv", ["date: 2023-06-02", *PLACE], cols, start="2023-06-02T12:59:50Z", asks=[ask("time", ["start"], words=["time"])])

@@ -1,14 +1,12 @@
 import { type Evidence, parseNumber } from "@wherry/core";
 import { secondsOf } from "./clock.ts";
 import { allLines, evidence, type FileFacts, type KnownZone, settleZone } from "./file-facts.ts";
-import { topicsOfLine } from "./header-lines.ts";
 import { type Picked, pickMoments } from "./header-pick.ts";
 import type { RawCast } from "./raw-cast.ts";
 import { type ClockError, clockError } from "./reservations.ts";
 import { type ClockRows, readRowClock, relativeTimes } from "./row-clock.ts";
-import { type HeaderMoment, headerMoments, oneDay, zoneFacts } from "./time-facts.ts";
+import { type HeaderMoment, momentsOf, oneDay, otherDay, zoneFacts } from "./time-facts.ts";
 import { readUtc, writeUtc } from "./utc-text.ts";
-import { zoneAmong } from "./zone.ts";
 
 /** When a cast was made. */
 export interface CastTime {
@@ -204,7 +202,7 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
     headerTime: { utc: number; zone: KnownZone | null } | null,
   ): Float64Array | null {
     const { times } = read;
-    if (times.local.every(Number.isNaN)) return null;
+    if (times.local.every(Number.isNaN) || times.halfDay) return null;
     let midnight = 0;
     if (!times.dated) {
       const day = header?.date ? oneDay(header.date.moment.dates, facts.orders) : null;
@@ -349,9 +347,11 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
       ? `The header gives more than one time: ${words.join(", ")}. When did the cast start?`
       : words.length > 0
         ? `Is ${words[0]} the start of the cast? Give the date and time of its start.`
-        : cast.sharesLines
-          ? "When did this cast start? No time in the file is its own: those above the rows stand for several casts."
-          : "When did the cast start? The file gives no complete date and time.";
+        : rows?.kind === "clock" && rows.times.halfDay
+          ? "The times of the rows go from 12 to 1 and say neither am nor pm. When did the cast start?"
+          : cast.sharesLines
+            ? "When did this cast start? No time in the file is its own: those above the rows stand for several casts."
+            : "When did the cast start? The file gives no complete date and time.";
     return facts.inquiry.settle({
       topic: "time",
       cast: id,
@@ -366,28 +366,8 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
   }
 }
 
-/**
- * Dates and times of a cast's own lines; the lines for all casts add what these do not give. A time of day in lines
- * that several casts have in common is not the time of each of them.
- */
-function momentsOf(cast: RawCast): readonly HeaderMoment[] {
-  const own = headerMoments(cast.own);
-  const shared = headerMoments(cast.shared);
-  const dayOnly = ({ moment }: HeaderMoment) => moment.secondOfDay === null;
-  if (cast.sharesLines) return [...own, ...shared].filter(dayOnly);
-  if (own.every(({ role }) => role === "end")) return [...own, ...shared];
-  return own.some(({ moment }) => moment.dates.length > 0) ? own : [...own, ...shared.filter(dayOnly)];
-}
-
 /** A time of the years 1850 to 2150; NaN for what damage makes of one. */
 const possible = (time: number): number => (time > -3_786_912_000 && time < 5_680_281_600 ? time : NaN);
-
-/** Whether a date in the header is that of another clock than the one with this zone: then it may be a day off. */
-function otherDay({ line, moment }: HeaderMoment, zone: KnownZone): boolean {
-  const own = moment.zone ?? zoneAmong(line.text);
-  if (own) return !own.minutes.includes(zone.minutes);
-  return zone.minutes === 0 && topicsOfLine(line).has("local");
-}
 
 const readSeconds = (text: string): number | null => {
   const value = parseNumber(text.replace(/\s*s$/, ""));

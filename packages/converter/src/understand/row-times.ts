@@ -13,6 +13,8 @@ export interface RowTimes {
   readonly unread: readonly number[];
   /** Zones that cells name and that could mean more than one offset. */
   readonly ambiguousZone: readonly number[] | null;
+  /** The clock goes from 12 to 1 without saying am or pm: which half of the day it is nothing tells. */
+  readonly halfDay?: boolean;
 }
 
 /**
@@ -93,12 +95,19 @@ export function rowTimesOf(
   let previous = NaN;
   let lastDates: Moment["dates"] | null = null;
   let midnight = NaN;
+  let halves = 0;
+  let latest = NaN;
+  let hours = 0;
   for (let row = 0; row < moments.length; row++) {
     const moment = moments[row];
     if (!moment || moment.secondOfDay === null) {
       unread.push(row);
       continue;
     }
+    // from 12:59 to 1:00 within a row or two, and never an hour above 12
+    if (latest - moment.secondOfDay > 42_600 && latest - moment.secondOfDay <= 43_200) halves++;
+    latest = moment.secondOfDay;
+    hours = Math.max(hours, moment.secondOfDay);
     const written = dates ? (dates[row]?.dates ?? []) : moment.dates;
     if (written.length === 0 && !dates) {
       dated = false;
@@ -120,6 +129,11 @@ export function rowTimesOf(
     const zone = moment.zone ?? dates?.[row]?.zone ?? null;
     if (zone && zone.minutes.length > 1) ambiguousZone = zone.minutes;
     else if (zone) offsets[row] = zone.minutes[0]!;
+  }
+  if (halves === 1 && hours < 13 * 3600) {
+    const turned = local.findIndex((value, row) => row > 0 && value < local[row - 1]!);
+    const whole = local.map((value, row) => (row >= turned ? value + 43_200 : value));
+    return { local: whole, dated, offset: NaN, unread, ambiguousZone, halfDay: true };
   }
   return { local, dated, offset: oneOffset(local, offsets), unread, ambiguousZone };
 }

@@ -1,5 +1,6 @@
 import { type DateOrder, type DateReading, findMoments, type Moment } from "./clock.ts";
 import { type HeaderLine, topicsOfLine } from "./header-lines.ts";
+import type { RawCast } from "./raw-cast.ts";
 import { isApproximate } from "./reservations.ts";
 import { headerTopics } from "./vocabulary/header-words.ts";
 import { wordsOf } from "./words.ts";
@@ -128,4 +129,24 @@ export function oneDay(
   const same = (other: DateReading) =>
     other.year === first.year && other.month === first.month && other.day === first.day;
   return others.every(same) ? first : null;
+}
+
+/**
+ * Dates and times of a cast's own lines; the lines for all casts add what these do not give. A time of day in lines
+ * that several casts have in common is not the time of each of them.
+ */
+export function momentsOf(cast: RawCast): readonly HeaderMoment[] {
+  const own = headerMoments(cast.own);
+  const shared = headerMoments(cast.shared);
+  const dayOnly = ({ moment }: HeaderMoment) => moment.secondOfDay === null;
+  if (cast.sharesLines) return [...own, ...shared].filter(dayOnly);
+  if (own.every(({ role }) => role === "end")) return [...own, ...shared];
+  return own.some(({ moment }) => moment.dates.length > 0) ? own : [...own, ...shared.filter(dayOnly)];
+}
+
+/** Whether a date in the header is that of another clock than the one with this zone: then it may be a day off. */
+export function otherDay({ line, moment }: HeaderMoment, zone: { readonly minutes: number }): boolean {
+  const own = moment.zone ?? zoneAmong(line.text);
+  if (own) return !own.minutes.includes(zone.minutes);
+  return zone.minutes === 0 && topicsOfLine(line).has("local");
 }

@@ -1,6 +1,7 @@
 import { answersSchema, type ReadingNotes } from "@wherry/contracts";
 import { failOr, nearestNames, type Problem, type Result, succeed } from "@wherry/core";
 import type { Answer } from "@wherry/formats";
+import type { ValidateFunction } from "ajv";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import type { ExtraName } from "../understand/extra-names.ts";
 import { topicProblem } from "../understand/inquiry.ts";
@@ -24,9 +25,15 @@ const form: DocumentForm = {
     'It begins with version: 1 and has answers: as the survey sheet has them, such as - { about: timeZone, where: "*", value: "+02:00" }.',
 };
 
-const isNotes = new Ajv2020({ allErrors: true, verbose: true, strictTypes: false }).compile<ReadingNotes>(
-  answersSchema,
-);
+let compiled: ValidateFunction<ReadingNotes> | null = null;
+
+/** Compiled on first use: most runs have no notes. */
+function notesValidator(): ValidateFunction<ReadingNotes> {
+  compiled ??= new Ajv2020({ allErrors: true, verbose: true, strictTypes: false }).compile<ReadingNotes>(
+    answersSchema,
+  );
+  return compiled;
+}
 
 /**
  * Reading notes from their text, YAML or JSON. Every problem is reported at once, with line and column.
@@ -37,6 +44,7 @@ export function readNotes(text: string, file: string): Result<Notes> {
   const parsed = parseYaml(text, file, form);
   if (!parsed.ok) return parsed;
   const { content, locate } = parsed.value;
+  const isNotes = notesValidator();
   if (!isNotes(content))
     return failOr(schemaProblems(isNotes.errors ?? [], locate, form), () => ({ answers: [], names: [] }));
   const from = `the notes ${file}`;

@@ -80,17 +80,17 @@ export const verticalUnits: Mender = ({ where: { attribute = "" } }, dataset) =>
   return others.length === 0 && units !== undefined ? [global(attribute, units)] : [];
 };
 
-/** Start, end and duration of the times in the file, where it tells how far the casts reach. */
+/** Start, end and duration of the times in the file, where it tells them exactly. */
 export const timeLimit: Mender = async (finding, dataset) => {
   const { attribute = "" } = finding.where;
   const span = await timeSpan(dataset);
   // an end before its start: which of the two is wrong, the times tell, not this attribute
   if (span === null || finding.key === "order" || !(await isSound(times, dataset))) return [];
-  const { earliest: first, latest } = span;
-  const last = latest === span.last || latest - span.last === DAY ? span.last : latest;
-  if (attribute === "time_coverage_start") return [global(attribute, formatIsoTime(first))];
-  if (attribute === "time_coverage_end") return [global(attribute, formatIsoTime(last))];
-  return [global(attribute, durationOf(Math.round(last - first)))];
+  const { earliest, end } = span;
+  if (attribute === "time_coverage_start") return [global(attribute, formatIsoTime(earliest))];
+  if (end === null) return [];
+  if (attribute === "time_coverage_end") return [global(attribute, formatIsoTime(end))];
+  return [global(attribute, durationOf(Math.round(end - earliest)))];
 };
 
 const DAY = 86_400;

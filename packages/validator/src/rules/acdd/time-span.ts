@@ -13,6 +13,8 @@ export interface TimeSpan {
   readonly earliest: number;
   /** Latest moment that anything in the file tells: bounds, end times, start plus elapsed time. */
   readonly latest: number;
+  /** The end of the data as the file tells it; null where casts have elapsed times, so that it is known within limits. */
+  readonly end: number | null;
 }
 
 const DAY = 86400;
@@ -38,7 +40,8 @@ export async function timeSpan(dataset: DatasetView): Promise<TimeSpan | null> {
   // where the file does not tell how long a cast took, its end may lie after its time, within a day
   const unknown =
     dataset.layout.featureType?.endsWith("profile") === true && latest === last && elapsed === 0;
-  return { first, last, earliest, latest: Math.max(latest, last + elapsed) + (unknown ? DAY : 0) };
+  const end = elapsed === 0 ? latest : null;
+  return { first, last, earliest, latest: Math.max(latest, last + elapsed) + (unknown ? DAY : 0), end };
 }
 
 /** Longest time since the start of a feature, from variables in units of time; 0 if there are none. */

@@ -133,6 +133,7 @@ test("our own tables are read by their description, and written again as they ar
       files: { format: string; casts: { id: string; rows: number }[]; questions: unknown[] }[];
     };
     expect(files[0]).toMatchObject({ format: "CSV with metadata, profile", questions: [] });
+    expect(files[0]?.casts.every((cast) => "finished" in cast)).toBe(true);
     expect(files[0]?.casts.map(({ id, rows }) => [id, rows])).toEqual([
       ["9000500", 15],
       ["9000501", 18],

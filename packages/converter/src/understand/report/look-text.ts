@@ -107,12 +107,13 @@ function castNote(cast: Cast, columns: readonly LookColumn[], isText: boolean): 
   return lines;
 }
 
-function kindWords({ kind, state, fixedDepth }: Cast): string {
+function kindWords({ kind, state, fixedDepth, finished }: Cast): string {
   const parts = [
     kind === "profile"
       ? "profile"
       : `series at one depth${fixedDepth ? ` (${fixedDepth.depth} m from ${fixedDepth.reference === "unknown" ? "an unknown reference" : fixedDepth.reference})` : ""}`,
   ];
+  if (finished) parts.push("finished before: a product of this program");
   if (state.processing === "raw") parts.push("rows in time as recorded");
   if (state.processing === "averaged") parts.push("levels, averaged before");
   if (state.pressureZeroed) parts.push("pressure already zeroed");

@@ -92,3 +92,22 @@ put("order-in-a-head.csv", PLACE, cols, start="2023-06-05T08:30:00Z")
 twelve = [f"{(46790 + 2 * i) // 3600 if 46790 + 2 * i < 46800 else 1}:{(46790 + 2 * i) // 60 % 60:02d}:{(46790 + 2 * i) % 60:02d}" for i in range(N)]
 cols = [Col("UTC", "time", twelve), *water()]
 put("twelve-hours-without-am-or-pm.csv", ["date: 2023-06-02", *PLACE], cols, start="2023-06-02T12:59:50Z", asks=[ask("time", ["start"], words=["time"])])
+
+# a whole header in each language: start, place, serial number, missing marker
+HEADERS = {
+    "french": (["Début : 2 juin 2023 10h30 (UTC+2)", "Latitude : 48,2010 N", "Longitude : 4,3020 O", "N° de série : K117"], 48.201, -4.302),
+    "german": (["Beginn: 2. Juni 2023, 10:30 Uhr MESZ", "Breite: 54,2010 N", "Länge: 8,3020 O", "Seriennummer: K117"], 54.201, 8.302),
+    "spanish": (["Inicio: 2 de junio de 2023, 08:30 UTC", "Latitud: 43,2010 N", "Longitud: 8,3020 O", "Número de serie: K117"], 43.201, -8.302),
+    "portuguese": (["Início: 2 de junho de 2023, 08:30 UTC", "Latitude: 38,2010 N", "Longitude: 9,3020 O", "Número de série: K117"], 38.201, -9.302),
+    "italian": (["Inizio: 2 giugno 2023 10:30 CEST", "Latitudine: 45,2010 N", "Longitudine: 12,3020 E", "Matricola: K117"], 45.201, 12.302),
+    "dutch": (["Begin: 2 juni 2023 10:30 UTC+2", "Breedte: 52,2010 N", "Lengte: 4,3020 O", "Serienummer: K117"], 52.201, 4.302),
+    "danish": (["Starttid: 2. juni 2023 kl. 10:30 UTC+2", "Bredde: 55,2010 N", "Længde: 12,3020 Ø", "Serienummer: K117"], 55.201, 12.302),
+    "norwegian": (["Starttid: 2. juni 2023 kl. 10:30 UTC+2", "Breddegrad: 60,2010 N", "Lengdegrad: 5,3020 Ø", "Serienummer: K117"], 60.201, 5.302),
+    "swedish": (["Starttid: 2 juni 2023 kl. 10:30 UTC+2", "Latitud: 58,2010 N", "Longitud: 11,3020 Ö", "Serienummer: K117"], 58.201, 11.302),
+    "finnish": (["Alku: 2. kesäkuuta 2023 klo 11:30 UTC+3", "Leveysaste: 60,2010 N", "Pituusaste: 22,3020 E"], 60.201, 22.302),
+    "icelandic": (["Upphaf: 2. júní 2023 kl. 08:30 UTC", "Breidd: 64,2010 N", "Lengd: 22,3020 V"], 64.201, -22.302),
+}
+for language, (head, lat, lon) in HEADERS.items():
+    cols = [Col("P [dbar]", "p dbar", W.p), Col("T [°C]", "t C", W.t), Col("S [PSU]", "s", W.s)]
+    export(f"header-in-{language}.csv", [*head, *table(cols, ";", decimal=",")], [cast(cols, START, lat, lon)], delimiter=";", decimal=",",
+           asks=[ask("time", ["start", "latitude", "longitude"], must=False, words=["time", "position", "hemisphere"])])

@@ -33,7 +33,7 @@ export interface PositionFacts {
 }
 
 const AXIS_WORD =
-  /(?<![A-Za-zÀ-ÿ])(?:(lat(?:itude|itud|itudine|\.)?|breite(?:ngrad)?|breedte(?:graad)?|bredde(?:grad)?)|(lon(?:g|gitude|gitud|gitudine|\.)?|lng|l(?:ä|ae)nge(?:ngrad)?|lengte(?:graad)?|l(?:e|æ|ae)ngde(?:grad)?))(?![A-Za-zÀ-ÿ])/gi;
+  /(?<![A-Za-zÀ-ÿ])(?:(lat(?:itude|itud|itudine|\.)?|breite(?:ngrad)?|breedte(?:graad)?|bredde(?:grad)?|leveys(?:aste)?|breidd(?:argr[aá][ðd]a)?)|(lon(?:g|gitude|gitud|gitudine|\.)?|lng|l(?:ä|ae)nge(?:ngrad)?|lengte(?:graad)?|l(?:e|æ|ae)ngde(?:grad)?|pituus(?:aste)?|lengd(?:argr[aá][ðd]a)?))(?![A-Za-zÀ-ÿ])/gi;
 const NO_FIX =
   /\bno (?:fix|position|gps|satellites?)\b|\b(?:fix|position|gps)\s*[:=;,\t]?\s*(?:none|no|lost|unknown|n\/a|not recorded|-+)\s*$|\b(?:kein|keine) (?:fix|position)|\b(?:sans|pas de) (?:position|fix)|\bsin posici/i;
 

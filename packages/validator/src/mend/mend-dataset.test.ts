@@ -68,6 +68,7 @@ const DAMAGED: readonly [rule: string, where: Place, text: string][] = [
     { attribute },
     NAMED(""),
   ]),
+  ["acdd/content-type", { variable: "z", attribute: "coverage_content_type" }, NAMED("")],
   ["acdd/long-name", { variable: "t", attribute: "long_name" }, NAMED("")],
   ["acdd/longitude-limits", { attribute: "geospatial_lon_min" }, NAMED(":geospatial_lon_min = 4.5 ;")],
   [

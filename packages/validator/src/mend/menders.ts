@@ -9,7 +9,7 @@ import * as types from "./types.ts";
  * person: other values, names, meanings, and whatever only the field log knows.
  */
 export const MENDERS: ReadonlyMap<string, Mender> = new Map<string, Mender>([
-  ["acdd/content-type", provable.asExpectedFor("missing", "unknown")],
+  ["acdd/content-type", provable.contentType],
   ["acdd/conventions", spellings.acddName],
   ["acdd/geospatial-lat-max", limits.latitudeLimit],
   ["acdd/geospatial-lat-min", limits.latitudeLimit],

@@ -14,6 +14,14 @@ export const asExpectedFor =
   (finding, dataset) =>
     keys.includes(finding.key) ? asExpected(finding, dataset) : [];
 
+/** Kinds of content that no other word fits; a quantity may be measured or only help to understand others. */
+const ONE_WORD = ["coordinate", "qualityInformation", "auxiliaryInformation"];
+
+export const contentType: Mender = (finding, dataset) =>
+  finding.key !== "other" && ONE_WORD.some((word) => word === finding.expected)
+    ? asExpected(finding, dataset)
+    : [];
+
 /** The unit of a latitude or longitude, where the values are degrees by all that the file says. */
 export const degrees =
   (units: "degrees_north" | "degrees_east"): Mender =>

@@ -115,7 +115,11 @@ function partsOf(cast: Cast, dataset: Dataset): ProductParts {
         values: column.values,
         comment: textOf(attributes, "comment") ?? "",
       });
-    else if ((role && names.has(base)) || /_bounds_(?:lower|upper)$|^layer_thickness$/.test(header))
+    // of the means of bursts, which are rows of a series, counts and spreads stay columns
+    else if (
+      (role && names.has(base) && cast.kind === "profile") ||
+      /_bounds_(?:lower|upper)$|^layer_thickness$/.test(header)
+    )
       others.set(header, column);
     else columns.set(name, ownColumn(column, header, cast, dataset));
   }

@@ -111,3 +111,8 @@ for language, (head, lat, lon) in HEADERS.items():
     cols = [Col("P [dbar]", "p dbar", W.p), Col("T [°C]", "t C", W.t), Col("S [PSU]", "s", W.s)]
     export(f"header-in-{language}.csv", [*head, *table(cols, ";", decimal=",")], [cast(cols, START, lat, lon)], delimiter=";", decimal=",",
            asks=[ask("time", ["start", "latitude", "longitude"], must=False, words=["time", "position", "hemisphere"])])
+
+put("offset-of-half-hours-as-a-decimal.csv", ["start: 2023-06-02 05:00 UTC-3.5", *PLACE], asks=[ask("timeZone", ["start"], must=False, words=["timezone"])])
+put("winter-name-in-summer.csv", ["time zone: CET (DST in force)", "start: 2023-06-02 10:30", *PLACE], asks=ZONE, why="CET is UTC+1, its summer time UTC+2")
+put("winterzeit-im-sommer.csv", ["Zeitzone: MEZ Sommerzeit", "Beginn: 2023-06-02 10:30", *PLACE], asks=ZONE)
+put("winter-name-behind-a-summer-time.csv", ["start: 2023-06-02 10:30 CET (daylight saving)", *PLACE], asks=ZONE)

@@ -4,7 +4,7 @@ import type { RawCast } from "./raw-cast.ts";
 import { isApproximate } from "./reservations.ts";
 import { headerTopics } from "./vocabulary/header-words.ts";
 import { wordsOf } from "./words.ts";
-import { readZone, type ZoneReading, zoneAmong } from "./zone.ts";
+import { readZone, winterInSummer, type ZoneReading, zoneAmong } from "./zone.ts";
 
 /** A date or time in the header, and what the words before it make of it. */
 export interface HeaderMoment {
@@ -39,8 +39,9 @@ export function headerMoments(lines: readonly HeaderLine[]): readonly HeaderMome
       else if (role === null) role = line.key === null || line.topics.has("cast") ? "bare" : "unclear";
       // a lone clock time among words that do not speak of time ("ratio 10:30") tells nothing
       if (moment.dates.length === 0 && (role === "bare" || role === "unclear")) continue;
+      const unsure = moment.zone !== null && winterInSummer(moment.zone, line.text.slice(moment.end));
       found.push({
-        moment,
+        moment: unsure ? { ...moment, zone: null } : moment,
         role,
         line,
         approximate: isApproximate(before, line.text.slice(moment.end)),

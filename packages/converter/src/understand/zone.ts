@@ -12,6 +12,8 @@ export interface ZoneReading {
 }
 
 const OFFSET = String.raw`[+\-−–]\s?\d{1,2}(?:[:.]?[0-5]\d)?\s?h?`;
+// "UTC-3.5" and "UTC-3x" are no UTC
+const ALONE = String.raw`(?![A-Za-z\d]|[+\-−–]\d|\s?[+\-−–]\s?\d{1,2}[.,]\d)`;
 const PREFIX = "UTC|GMT|UT|TU|Z";
 const ABBREVIATIONS = [...Object.keys(ZONES), ...Object.keys(AMBIGUOUS_ZONES)]
   .sort((a, b) => b.length - a.length)
@@ -19,7 +21,7 @@ const ABBREVIATIONS = [...Object.keys(ZONES), ...Object.keys(AMBIGUOUS_ZONES)]
 
 /** Directly after a time of day: "Z", "+02:00", " UTC+2", " (MESZ)". Sticky. A bare "+02" must not stand apart. */
 const AFTER_TIME = new RegExp(
-  String.raw`\s*(?:Uhr|uhr|hrs|h\b)?\s*[([]?\s*(?:(?:${PREFIX})\s?(?:${OFFSET})(?![\d.])|(?:${ABBREVIATIONS})(?![A-Za-z\d])|[+\-−]\d{2}:[0-5]\d(?![\d.:]))\s*[)\]]?|[+\-−]\d{2}(?:[0-5]\d)?(?![\d.:])`,
+  String.raw`\s*(?:Uhr|uhr|hrs|h\b)?\s*[([]?\s*(?:(?:${PREFIX})\s?(?:${OFFSET})(?![\d.])|(?:${ABBREVIATIONS})${ALONE}|[+\-−]\d{2}:[0-5]\d(?![\d.:]))\s*[)\]]?|[+\-−]\d{2}(?:[0-5]\d)?(?![\d.:])`,
   "y",
 );
 
@@ -29,7 +31,7 @@ const AMONG = ABBREVIATIONS.split("|")
   .join("|");
 /** Anywhere among words: needs "UTC" or an abbreviation in capitals. */
 const AMONG_WORDS = new RegExp(
-  String.raw`(?<![A-Za-z])(?:(?:UTC|GMT|UT|TU)\s?${OFFSET}(?!\d)|(?:${AMONG})(?![A-Za-z\d]))`,
+  String.raw`(?<![A-Za-z])(?:(?:UTC|GMT|UT|TU)\s?${OFFSET}(?!\d)|(?:${AMONG})${ALONE})`,
 );
 const FORMULA = /\bUTC\s*=\s*(?:local|LT|lokal)\w*(?:\s+time)?\s*([+\-−])\s*(\d{1,2})(?::(\d{2}))?/i;
 
@@ -67,6 +69,7 @@ export function zoneAmong(text: string): ZoneReading | null {
   const doubtful =
     UNSURE.test(around) ||
     (bare && APART.test(around)) ||
+    winterInSummer(reading, around) ||
     /^\s*[([]?\?/.test(text.slice(match.index + match[0].length));
   return doubtful ? { ...reading, doubtful } : reading;
 }
@@ -76,6 +79,13 @@ const RELATIVE =
   /(?<![\d.,])(\d{1,2})(?::(\d{2}))?\s*(?:h|hrs?|hours?)\s+(ahead|behind|before)\s+(?:of\s+)?(?:UTC|GMT|UT)(?![A-Za-z])/i;
 const UNSURE =
   / (?:not|no|never|probably|presumably|perhaps|maybe|likely|supposedly|unsure|uncertain|assumed|nicht|kein|keine|wahrscheinlich|vermutlich|vielleicht|pas|non|probablement|peut etre|sin|probablemente|quizas|tal vez|nao|provavelmente|talvez|forse|probabilmente|niet|waarschijnlijk|misschien|ikke|inte|ej|sandsynligvis|sannsynligvis|sannolikt|kanske|kanskje|ei|ekki|luultavasti|liklega) /;
+/** Whether words beside the name of a winter time say that summer time is in force. */
+export const winterInSummer = ({ minutes, words }: ZoneReading, around: string): boolean =>
+  minutes[0] !== 0 && !SUMMER_ZONE.test(words) && SUMMER.test(` ${plainWords(around)} `);
+
+const SUMMER =
+  / (?:dst|daylight|summer time|sommerzeit|heure d ete|ete|verano|verao|ora legale|estiva|zomertijd|sommertid|sommartid|kesaaika) /;
+const SUMMER_ZONE = /^(?:CEST|MESZ|EEST|OESZ|WEST|HAEC|BST|IST|\w+DT)$|[+\-−–]/;
 const APART =
   / (?:local|lokal|locale|ortszeit|lokalzeit|hours?|stunden?|heures?|horas?|ore|uur|uren|timer|timmar|minus|plus|less|more|behind|ahead|difference|differenz) /;
 

@@ -17,18 +17,23 @@ interface Span {
   readonly nodes: number;
 }
 
+/** Rows of a large column that are looked at to lay the grid; a row beside it is computed by the equation. */
+const LOOKED_AT = 50_000;
+
 /** Nodes along an axis about the values that lie within the limits. */
 function spanOf(values: Float64Array, axis: 0 | 1 | 2): Span {
   const [least, most, step] = [LEAST[axis], MOST[axis], STEPS[axis]];
   let min: number = most;
   let max: number = least;
-  for (let i = 0; i < values.length; i += 1) {
+  const every = Math.max(1, Math.floor(values.length / LOOKED_AT));
+  for (let i = 0; i < values.length; i += every) {
     const value = values[i]!;
     if (value < min && value >= least) min = value;
     if (value > max && value <= most) max = value;
   }
-  const first = Math.floor(min / step);
-  return { first, nodes: max < min ? 0 : Math.floor(max / step) - first + 2 };
+  const beside = every > 1 ? 1 : 0;
+  const first = Math.floor(min / step) - beside;
+  return { first, nodes: max < min ? 0 : Math.floor(max / step) - first + 2 + beside };
 }
 
 function gridOf(s: Span, t: Span, p: Span): Float64Array {

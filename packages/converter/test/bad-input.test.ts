@@ -1,4 +1,6 @@
 import { describe, expect, test } from "vitest";
+import type { ByteSource } from "../src/understand/encoding.ts";
+import { understandFile } from "../src/understand/understand-file.ts";
 import { asked, attempt, plainExport, understood } from "./understand-samples.ts";
 
 const codes = (content: Uint8Array | string, name = "cast.csv") => {
@@ -187,4 +189,10 @@ describe("answers", () => {
       ),
     ).toEqual([]);
   });
+});
+
+test("a file of four gigabytes or more is refused before it is read", () => {
+  const source: ByteSource = { size: 2 ** 32, held: null, read: (_, out) => void out.fill(0x78) };
+  const result = understandFile(source, "cast.csv", { sha256: "0".repeat(64), answers: [] });
+  expect(result.ok ? [] : result.problems.map(({ code }) => code)).toEqual(["understand/too-large"]);
 });

@@ -1,4 +1,4 @@
-const DIGIT = 48;
+import { plainByte } from "./cell-bytes.ts";
 
 interface Known<T> {
   readonly shape: Uint8Array;
@@ -15,19 +15,17 @@ export class LineShapes<T> {
   /** What is known of the line that is `bytes` from `from` to `to`. */
   of(bytes: Uint8Array, from: number, to: number, find: () => T): T {
     let hash = to - from;
-    for (let i = from; i < to; i++) hash = Math.imul(hash ^ plain(bytes[i]!), 16_777_619);
+    for (let i = from; i < to; i++) hash = Math.imul(hash ^ plainByte(bytes[i]!), 16_777_619);
     const known = this.#known.get(hash);
     if (known && hasShape(bytes, from, to, known.shape)) return known.found;
     const found = find();
-    this.#known.set(hash, { shape: bytes.slice(from, to).map(plain), found });
+    this.#known.set(hash, { shape: bytes.slice(from, to).map(plainByte), found });
     return found;
   }
 }
 
-const plain = (byte: number): number => (byte >= DIGIT && byte <= DIGIT + 9 ? DIGIT : byte);
-
 function hasShape(bytes: Uint8Array, from: number, to: number, shape: Uint8Array): boolean {
   if (shape.length !== to - from) return false;
-  for (let i = 0; i < shape.length; i++) if (plain(bytes[from + i]!) !== shape[i]) return false;
+  for (let i = 0; i < shape.length; i++) if (plainByte(bytes[from + i]!) !== shape[i]) return false;
   return true;
 }

@@ -1,3 +1,16 @@
+import {
+  BLANK,
+  CR,
+  isNumberByte,
+  LF,
+  plainByte,
+  QUOTE,
+  shapeOf,
+  TAB,
+  wholeLines,
+  wholeNumber,
+  ZERO,
+} from "./cell-bytes.ts";
 import { kindOfCell, precisionOfCell, readCell, splitCells } from "./cells.ts";
 import type { RowLayout } from "./delimiter.ts";
 import type { TextLines } from "./lines.ts";
@@ -35,13 +48,6 @@ const EXACT_DIGITS = 15;
 const SMALL_DIGITS = 9;
 /** Powers of ten that are doubles. */
 const POWERS = Float64Array.from({ length: 23 }, (_, i) => 10 ** i);
-
-const LF = 10;
-const CR = 13;
-const TAB = 9;
-const BLANK = 32;
-const QUOTE = 34;
-const ZERO = 48;
 
 /**
  * Rows of a table read straight from bytes into columns, with the results of splitting each line into cells and
@@ -376,44 +382,3 @@ export class TableColumns {
 
 /** Whether the cells of a line, split by themselves, are its cells: no quotes, and nothing that is left away. */
 export const isPlain = (line: string): boolean => !/["\0]/.test(line);
-
-/** The digits of some bytes as a number. */
-function wholeNumber(bytes: Uint8Array, from: number, to: number): number {
-  let number = 0;
-  for (let i = from; i < to; i++) {
-    const digit = bytes[i]! - ZERO;
-    if (digit >= 0 && digit <= 9) number = number * 10 + digit;
-  }
-  return number;
-}
-
-/** Behind the last line end before `to`. */
-function wholeLines(bytes: Uint8Array, from: number, to: number): number {
-  let end = to;
-  while (end > from && bytes[end - 1] !== LF && bytes[end - 1] !== CR) end--;
-  // a CR as the last byte of the window may be half a line end
-  return bytes[end - 1] === CR && end === bytes.length ? wholeLines(bytes, from, end - 1) : end;
-}
-
-const plainByte = (byte: number) => (byte >= ZERO && byte <= ZERO + 9 ? ZERO : byte);
-
-/** Digits, signs, the decimal sign and the letter of an exponent. */
-const isNumberByte = (byte: number, decimal: string): boolean =>
-  (byte >= ZERO && byte <= ZERO + 9) ||
-  byte === 43 ||
-  byte === 45 ||
-  byte === 69 ||
-  byte === 101 ||
-  byte === decimal.charCodeAt(0) ||
-  (decimal === "," && byte === 46);
-
-/** Null where a cell holds other characters than those of ASCII. */
-function shapeOf(cell: string): Uint8Array | null {
-  const shape = new Uint8Array(cell.length);
-  for (let i = 0; i < cell.length; i++) {
-    const code = cell.charCodeAt(i);
-    if (code >= 0x80) return null;
-    shape[i] = plainByte(code);
-  }
-  return shape;
-}

@@ -32,10 +32,11 @@ const READERS = {
 /**
  * What a file holds: its casts with the evidence for each fact, and questions for what is ambiguous.
  *
- * @param file  all its bytes; or access to them, by which a text export is read through a window of a megabyte. What is
- *              held of it then is what the casts hold: 9 bytes a number, 12 a row, and the cells of its text columns
+ * @param file  all its bytes; or access to them, by which a text export is read through a window of a megabyte. What
+ *              is held of it then is what the casts hold: 9 bytes a number, 12 a row, and the cells of its text columns;
+ *              looking for dips and for rows in air takes as much again while it lasts
  * @param path  its name, as products, evidence and answers call it
- * @returns     problems (codes understand/empty, understand/binary, understand/no-numbers,
+ * @returns     problems (codes understand/empty, understand/binary, understand/no-numbers, understand/too-large,
  *              understand/not-a-text-export, whp-exchange/…, wod-ascii/…, tesac-bathy/…, zip/…) where nothing can be read, and answers/… where an answer
  *              has the wrong form or fits nothing. Damage that did not stop the reading stands in `findings` and
  *              again in the warnings.
@@ -46,6 +47,13 @@ export function understandFile(
   context: UnderstandContext,
 ): Result<UnderstoodFile> {
   const source = file instanceof Uint8Array ? whole(file) : file;
+  if (source.size > LARGEST_FILE)
+    return fail({
+      code: "understand/too-large",
+      message: `${path} has ${source.size} bytes, more than the ${LARGEST_FILE} that are read`,
+      where: { file: path },
+      remedy: "Split the file.",
+    });
   const top = bytesOf(source, 0, Math.min(source.size, TOP));
   const recognised = recognise(top, path);
   if (recognised.kind === "other") return fail(recognised.problem);
@@ -53,6 +61,9 @@ export function understandFile(
   if (recognised.kind === "text") return readDelimitedText(source, path, own);
   return understandOpenFormat(READERS[recognised.kind], bytesOf(source, 0, source.size), path, own);
 }
+
+/** Lines are found again by 32-bit offsets. */
+const LARGEST_FILE = 2 ** 32 - 1;
 
 /** Bytes at the top of a file in which the words are looked for that tell its kind. */
 const TOP = 1 << 16;

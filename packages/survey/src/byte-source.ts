@@ -35,20 +35,29 @@ function readWhole(handle: number, path: string, offset: number, out: Uint8Array
   for (let done = 0; done < out.length; ) {
     const read = readSync(handle, out, done, out.length - done, offset + done);
     if (read === 0)
-      throw Object.assign(new Error(`${path} was cut short while it was read`), { code: "EIO", path });
+      throw Object.assign(new Error(`${path} was cut short while it was read`), {
+        code: "EIO",
+        syscall: "read",
+        path,
+      });
     done += read;
   }
 }
 
 /** SHA-256 of a source, 64 hexadecimal digits. */
-export function sha256Of({ size, held, read }: ByteSource): string {
+export function sha256Of(source: ByteSource): string {
   const hash = createHash("sha256");
-  if (held) return hash.update(held).digest("hex");
+  for (const piece of piecesOf(source)) hash.update(piece);
+  return hash.digest("hex");
+}
+
+/** All bytes of a source, one piece after the other; a piece holds until the next is asked for. */
+export function* piecesOf({ size, held, read }: ByteSource): Generator<Uint8Array> {
+  if (held) return yield held;
   const piece = new Uint8Array(PIECE);
   for (let at = 0; at < size; at += piece.length) {
     const part = piece.subarray(0, Math.min(piece.length, size - at));
     read(at, part);
-    hash.update(part);
+    yield part;
   }
-  return hash.digest("hex");
 }

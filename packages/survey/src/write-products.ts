@@ -1,7 +1,8 @@
 import { createHash } from "node:crypto";
-import { mkdirSync, readFileSync } from "node:fs";
+import { mkdirSync } from "node:fs";
 import { dirname, join } from "node:path";
 import {
+  type ByteSource,
   csvChunks,
   dataDictionary,
   packValues,
@@ -11,6 +12,7 @@ import {
 } from "@wherry/converter";
 import { fail, type Result, succeed } from "@wherry/core";
 import { type Dataset, type Sink, writeClassic, writeNetcdf4 } from "@wherry/netcdf";
+import { piecesOf, withBytes } from "./byte-source.ts";
 import { NewFile, writeNew } from "./write-file.ts";
 
 export const FORMATS = ["classic", "netcdf4"] as const;
@@ -110,8 +112,10 @@ export async function keepOriginals(folder: string, originals: readonly Original
   const folders = new Set<string>();
   for (const [index, { path, name, sha256 }] of originals.entries()) {
     if (index % 16 === 0) await new Promise(setImmediate);
-    const bytes = readFileSync(path);
-    if (createHash("sha256").update(bytes).digest("hex") !== sha256) {
+    const target = join(folder, "original", name);
+    if (!folders.has(dirname(target))) mkdirSync(dirname(target), { recursive: true });
+    folders.add(dirname(target));
+    if (copyHashed(path, target) !== sha256) {
       return fail({
         code: "io/changed",
         message: `${path} changed while the survey was converted`,
@@ -119,10 +123,19 @@ export async function keepOriginals(folder: string, originals: readonly Original
         remedy: "Run the command again when the file is at rest.",
       });
     }
-    const target = join(folder, "original", name);
-    if (!folders.has(dirname(target))) mkdirSync(dirname(target), { recursive: true });
-    folders.add(dirname(target));
-    writeNew(target, [bytes]);
   }
   return succeed(undefined);
+}
+
+/** Copies a file; the SHA-256 of what was written. */
+function copyHashed(from: string, to: string): string {
+  const hash = createHash("sha256");
+  function* pieces(source: ByteSource) {
+    for (const piece of piecesOf(source)) {
+      hash.update(piece);
+      yield piece;
+    }
+  }
+  withBytes(from, (source) => writeNew(to, pieces(source)));
+  return hash.digest("hex");
 }

@@ -116,3 +116,6 @@ put("offset-of-half-hours-as-a-decimal.csv", ["start: 2023-06-02 05:00 UTC-3.5",
 put("winter-name-in-summer.csv", ["time zone: CET (DST in force)", "start: 2023-06-02 10:30", *PLACE], asks=ZONE, why="CET is UTC+1, its summer time UTC+2")
 put("winterzeit-im-sommer.csv", ["Zeitzone: MEZ Sommerzeit", "Beginn: 2023-06-02 10:30", *PLACE], asks=ZONE)
 put("winter-name-behind-a-summer-time.csv", ["start: 2023-06-02 10:30 CET (daylight saving)", *PLACE], asks=ZONE)
+cols = [Col("D", "z m", W.z), Col("T", "t C", W.t), Col("S", "s", W.s)]
+names, *rows = table(cols)
+export("letters-above-their-units.csv", ["start: 2023-06-02T08:30:00Z", *PLACE, names, "m,degC,PSU", *rows], [cast(cols, START)])

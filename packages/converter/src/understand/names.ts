@@ -48,7 +48,11 @@ function headOf(first: OtherLine, second: OtherLine | undefined, layout: RowLayo
   const lower = headCells(first.text, layout);
   const upper = second ? headCells(second.text, layout) : null;
   const base = { nameLine: first.number, unitLine: null, joinedAt: lower?.joinedAt ?? null };
-  if (lower && upper && isUnitLine(lower.cells) && !isUnitLine(upper.cells) && isNameLine(upper.cells)) {
+  // D, T and S are names above m, degC and PSU, although they could be units by themselves
+  const letters =
+    upper?.cells.every((cell) => /^[A-Za-z]$/.test(cell)) && lower?.cells.some((cell) => cell.length > 1);
+  const namesAbove = upper && (letters || !isUnitLine(upper.cells)) && isNameLine(upper.cells);
+  if (lower && upper && isUnitLine(lower.cells) && namesAbove) {
     return {
       names: upper.cells,
       units: lower.cells.map((cell) => (cell === "" ? null : cell)),

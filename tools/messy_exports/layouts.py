@@ -105,3 +105,7 @@ cols = [Col("pressure in decibars", "p dbar", W.p), Col("temperature in degrees 
 export("units-in-words.csv", [*HEAD, *table(cols)], [cast(cols, START)], asks=[ask("units", [f"column:{c.header}" for c in cols], must=False, words=["units", "quantity"])])
 cols = [plain()[0], Col("temperature x 100 [degC]", "t C", [t * 100 for t in W.t], "{:.0f}"), plain()[2]]
 export("temperature-times-hundred.csv", [*HEAD, *table(cols)], [cast(cols, START)], asks=[ask("units", ["column:temperature x 100 [degC]"], words=["units:temp", "quantity:temp"])])
+
+a, b = plain(Water(12)), plain(Water(14))
+lines = [*HEAD, "Cast A", *table(a), "Cast B", *table(b)]
+export("casts-by-letters-one-start.csv", lines, [cast(a, START), cast(b, START)], asks=[ask("time", ["start"], words=["time"])], why="one start for two casts")

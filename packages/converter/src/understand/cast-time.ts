@@ -349,7 +349,7 @@ export function castTime(cast: RawCast, id: string, facts: FileFacts): CastTime 
         ? `Is ${words[0]} the start of the cast? Give the date and time of its start.`
         : rows?.kind === "clock" && rows.times.halfDay
           ? "The times of the rows go from 12 to 1 and say neither am nor pm. When did the cast start?"
-          : cast.sharesLines
+          : cast.common !== "none"
             ? "When did this cast start? No time in the file is its own: those above the rows stand for several casts."
             : "When did the cast start? The file gives no complete date and time.";
     return facts.inquiry.settle({

@@ -44,8 +44,8 @@ export interface RawCast {
   readonly headLine: number | null;
   /** How rows without a word between them were told to be casts; null if nothing parts them. */
   readonly parting: Parting | null;
-  /** Other casts have the same lines, so that a time of day in them is not this cast's own. */
-  readonly sharesLines: boolean;
+  /** Lines that other casts have as well, so that a time of day in them is not this cast's own. */
+  readonly common: "none" | "shared" | "all";
 }
 
 /** What a person has said: answers, and names of their own for quantities. */
@@ -105,7 +105,7 @@ export function rawCasts(
   person: Person,
 ): readonly RawCast[] {
   const { inquiry } = person;
-  const common = { notes: lines.texts, headLine: block.head?.nameLine ?? null, sharesLines: false };
+  const common = { notes: lines.texts, headLine: block.head?.nameLine ?? null, common: "none" as const };
   const groups = groupsByCast(table, heads, style).map(({ name, rows }): RawCast => {
     const own = rows === null ? table : partOf(table, rows, style);
     return {
@@ -170,7 +170,10 @@ export function markShared(casts: readonly RawCast[]): readonly RawCast[] {
     ? casts
     : casts.map((cast) => ({
         ...cast,
-        sharesLines: casts.some((other) => other !== cast && other.own === cast.own) || cast.own.length === 0,
+        common:
+          cast.own.length === 0 || casts.some((other) => other !== cast && other.own === cast.own)
+            ? "all"
+            : "shared",
       }));
 }
 

@@ -140,9 +140,12 @@ export function momentsOf(cast: RawCast): readonly HeaderMoment[] {
   const own = headerMoments(cast.own);
   const shared = headerMoments(cast.shared);
   const dayOnly = ({ moment }: HeaderMoment) => moment.secondOfDay === null;
-  if (cast.sharesLines) return [...own, ...shared].filter(dayOnly);
-  if (own.every(({ role }) => role === "end")) return [...own, ...shared];
-  return own.some(({ moment }) => moment.dates.length > 0) ? own : [...own, ...shared.filter(dayOnly)];
+  const ownOnes = cast.common === "all" ? own.filter(dayOnly) : own;
+  const sharedOnes = cast.common === "none" ? shared : shared.filter(dayOnly);
+  if (ownOnes.every(({ role }) => role === "end")) return [...ownOnes, ...sharedOnes];
+  return ownOnes.some(({ moment }) => moment.dates.length > 0)
+    ? ownOnes
+    : [...ownOnes, ...shared.filter(dayOnly)];
 }
 
 /** Whether a date in the header is that of another clock than the one with this zone: then it may be a day off. */

@@ -1,19 +1,15 @@
 import { copyFile, mkdir, writeFile } from "node:fs/promises";
-import { basename, dirname, join, resolve } from "node:path";
+import { basename, join, resolve } from "node:path";
 import type { Shoreline } from "@wherry/charts";
+import type { SurveySheet } from "@wherry/contracts";
 import {
-  bindJudgements,
-  completeSheet,
   completeSheetText,
   type HeldCast,
   PRODUCT_KINDS,
   processingRecord,
   processingText,
   type SurveyInput,
-  sameCastProblem,
-  sameCasts,
   type Target,
-  withLog,
 } from "@wherry/converter";
 import {
   type BurstMeans,
@@ -25,17 +21,15 @@ import {
   type StandardNameTable,
   succeed,
 } from "@wherry/core";
-import { logPath, readLog } from "./field-log-file.ts";
-import { holdBack, type OpenQuestion } from "./hold-back.ts";
-import { JUDGEMENTS, readJudgementsFile } from "./judge.ts";
+import { type GatheredSurvey, type GatherOptions, gatherSurvey } from "./gather-survey.ts";
+import type { OpenQuestion } from "./hold-back.ts";
+import { JUDGEMENTS } from "./judge.ts";
 import { isIoError, problemFromIo } from "./problem-from-io.ts";
-import { processSurvey } from "./process-survey.ts";
-import { gatherKnowledge, type ReadingOptions, unusedAnswers } from "./reading-knowledge.ts";
+import { type ProcessedSurvey, processSurvey } from "./process-survey.ts";
 import { beginResult } from "./result-folder.ts";
 import { readSheetFile, type SheetFile } from "./sheet-file.ts";
 import { readShoreline } from "./shoreline-file.ts";
 import { chooseTarget } from "./target-file.ts";
-import { type RunOptions, readExports } from "./understand-files.ts";
 import { readVocabulary } from "./vocabulary-file.ts";
 import { startWorkers, type Workers } from "./workers.ts";
 import { type Format, keepOriginals, writeProducts, writeWhpExchange } from "./write-products.ts";
@@ -46,8 +40,7 @@ export const DEFAULT_PRODUCTS = ["full", "binned", "series", "csv", "report"] as
 export const PRODUCTS = [...DEFAULT_PRODUCTS, "soundspeed", "whp"] as const;
 export type Product = (typeof PRODUCTS)[number];
 
-export interface ConvertOptions extends RunOptions, ReadingOptions {
-  readonly sheet: string;
+export interface ConvertOptions extends GatherOptions {
   readonly out: string;
   readonly products: readonly Product[];
   readonly perCast: boolean;
@@ -61,8 +54,6 @@ export interface ConvertOptions extends RunOptions, ReadingOptions {
   readonly created?: string;
   /** GeoJSON with land or shore, for the map of the report. */
   readonly shoreline?: string;
-  /** Flags that persons set; `judgements.jsonl` beside the sheet if not given. */
-  readonly judgements?: string;
   /** Replace a finished result. */
   readonly force: boolean;
   /** Version of the program. */
@@ -164,141 +155,116 @@ interface Into {
 }
 
 async function convertInto(
-  { folder, created, table, target, shoreline, workers }: Into,
+  into: Into,
   paths: readonly string[],
-  { text, sheet, warnings }: SheetFile & { readonly warnings: readonly Problem[] },
+  sheetFile: SheetFile & { readonly warnings: readonly Problem[] },
   options: ConvertOptions,
 ): Promise<Result<Converted>> {
-  const knowledge = await gatherKnowledge(options, sheet, dirname(options.sheet));
-  if (!knowledge.ok) return knowledge;
-  const { answers, notes } = knowledge.value;
-  const logged = logPath(options.fieldLog, sheet, options.sheet);
-  const apart = logged === undefined ? [] : [logged];
-  const read = await readExports(paths, knowledge.value, "relative", { ...options, workers, apart });
-  const [unreadable, ...others] = read.problems;
-  if (unreadable) return fail(unreadable, ...others);
-  const files = read.exports.map(({ understood }) => understood);
-  const listed = completeSheet(
-    sheet,
-    files.flatMap(({ casts }) => casts),
-    options.sheet,
-  );
-  const log = await readLog(logged, answers, listed.casts, sheet);
-  if (!log.ok) return log;
-  const completed = withLog(listed, log.value.facts);
-  const { ready, held, questions } = holdBack(files, completed.casts, log.value.questions);
-  const judged = await readJudgementsFile(options.sheet, options.judgements);
-  if (!judged.ok) return judged;
-  const { manual, findings: notApplied } = bindJudgements(
-    completed.casts,
-    judged.value.entries,
-    judged.value.path,
-  );
-  const { casts, layers, bursts, recipe } = await processSurvey(completed.sheet, ready, workers, {
-    ...options,
-    manual,
-  });
+  const gathered = await gatherSurvey(paths, sheetFile, into.workers, options);
+  if (!gathered.ok) return gathered;
+  const { completed, ready, held, questions, manual, findings, skipped } = gathered.value;
+  const processed = await processSurvey(completed.sheet, ready, into.workers, { ...options, manual });
   const software = `wherry ${options.version}`;
-  const survey: SurveyInput = {
-    casts,
-    layers,
-    bursts,
-    context: {
-      sheet: completed.sheet,
-      created,
-      software,
-      standardNames: `CF Standard Name Table v${table.version}`,
-      target,
-      testFlags: recipe.quality.testFlags,
-    },
-    products: new Set(PRODUCT_KINDS.filter((kind) => options.products.includes(kind))),
-    perCast: options.perCast,
-    soundSpeed: recipe.soundSpeedProfile,
-  };
-  const exchanged = options.products.includes("whp") ? await writeWhpExchange(folder, survey) : succeed([]);
-  if (!exchanged.ok) return exchanged;
-  const written = await writeProducts(
-    folder,
-    survey,
-    {
-      withCsv: options.products.includes("csv"),
-      format: options.format ?? "classic",
-      packed: options.packed ?? false,
-    },
-    options.signal,
-  );
+  const survey = surveyInput(processed, completed.sheet, software, into, options);
+  const written = await writeData(into.folder, survey, options);
   if (!written.ok) return written;
-  const record = `${sheet.survey.id}_processing.json`;
-  const copy = basename(options.sheet);
-  await writeFile(
-    join(folder, record),
-    processingText(
-      processingRecord(
-        casts,
-        { ...recipe },
-        software,
-        held,
-        new Map<string, LayerMeans | BurstMeans>([...layers, ...bursts]),
-        { created, sheet: copy },
-      ),
-    ),
-  );
-  const findings = [
-    ...files.flatMap((file) => file.findings),
-    ...sameCasts(completed.casts).map(sameCastProblem),
-    ...notApplied,
-  ];
-  const told = [
-    ...warnings,
-    ...knowledge.warnings,
-    ...completed.warnings,
-    ...log.value.warnings,
-    ...exchanged.warnings,
-    ...unusedAnswers(answers, [...files, log.value]),
-  ];
+  const told = [...sheetFile.warnings, ...gathered.warnings, ...written.warnings];
+  const records = await writeRecords(into, sheetFile.text, gathered.value, processed, software, options);
+  if (!records.ok) return records;
   const report = options.products.includes("report")
     ? [
         await writeSurveyReport(
-          folder,
+          into.folder,
           written.value,
-          casts,
-          layers,
+          processed.casts,
+          processed.layers,
           {
-            ...{ sheet: completed.sheet, created, software, held, questions, shoreline, record },
+            ...{ sheet: completed.sheet, created: into.created, software, held, questions },
+            ...{ shoreline: into.shoreline, record: recordName(completed.sheet) },
             findings: [...findings, ...told],
           },
           options,
         ),
       ]
     : [];
-  const noted = await keepNotes(folder, notes);
-  const beside = { answers: answers.slice(0, options.answers?.length ?? 0), notes: noted };
-  await writeFile(join(folder, copy), completeSheetText(text, completed, beside));
-  if (judged.value.text !== null) {
-    await writeFile(join(folder, JUDGEMENTS), judged.value.text);
-    noted.push(JUDGEMENTS);
-  }
-  const kept = await keepOriginals(
-    folder,
-    read.exports.map(({ path, understood }) => ({ path, name: understood.path, sha256: understood.sha256 })),
-  );
-  if (!kept.ok) return kept;
   return succeed(
     {
       out: options.out,
-      files:
-        casts.length === 0
-          ? []
-          : [...written.value, ...exchanged.value, ...report, record, copy, ...noted, "original/"],
-      casts: casts.length,
+      files: processed.casts.length === 0 ? [] : [...written.value, ...report, ...records.value],
+      casts: processed.casts.length,
       held,
       questions,
       findings,
       added: completed.added.map(({ id }) => id),
-      skipped: read.skipped.filter((path) => resolve(path) !== resolve(options.sheet)),
+      skipped: skipped.filter((path) => resolve(path) !== resolve(options.sheet)),
     },
     told,
   );
+}
+
+function surveyInput(
+  { casts, layers, bursts, recipe }: ProcessedSurvey,
+  sheet: SurveySheet,
+  software: string,
+  { created, table, target }: Into,
+  { products, perCast }: ConvertOptions,
+): SurveyInput {
+  return {
+    casts,
+    layers,
+    bursts,
+    context: {
+      sheet,
+      created,
+      software,
+      standardNames: `CF Standard Name Table v${table.version}`,
+      target,
+      testFlags: recipe.quality.testFlags,
+    },
+    products: new Set(PRODUCT_KINDS.filter((kind) => products.includes(kind))),
+    perCast,
+    soundSpeed: recipe.soundSpeedProfile,
+  };
+}
+
+/** Data sets, tables and exchange files. */
+async function writeData(
+  folder: string,
+  survey: SurveyInput,
+  { products, format = "classic", packed = false, signal }: ConvertOptions,
+): Promise<Result<string[]>> {
+  const exchanged = products.includes("whp") ? await writeWhpExchange(folder, survey) : succeed([]);
+  if (!exchanged.ok) return exchanged;
+  const how = { withCsv: products.includes("csv"), format, packed };
+  const written = await writeProducts(folder, survey, how, signal);
+  return written.ok ? succeed([...written.value, ...exchanged.value], exchanged.warnings) : written;
+}
+
+const recordName = ({ survey }: SurveySheet): string => `${survey.id}_processing.json`;
+
+/** What was done to the data, and all that it was done from: sheet, notes, judgements, originals. */
+async function writeRecords(
+  { folder, created }: Into,
+  sheetText: string,
+  { completed, held, notes, answers, judgements, exports }: GatheredSurvey,
+  { casts, layers, bursts, recipe }: ProcessedSurvey,
+  software: string,
+  options: ConvertOptions,
+): Promise<Result<string[]>> {
+  const record = recordName(completed.sheet);
+  const copy = basename(options.sheet);
+  const means = new Map<string, LayerMeans | BurstMeans>([...layers, ...bursts]);
+  const made = processingRecord(casts, { ...recipe }, software, held, means, { created, sheet: copy });
+  await writeFile(join(folder, record), processingText(made));
+  const noted = await keepNotes(folder, notes);
+  await writeFile(join(folder, copy), completeSheetText(sheetText, completed, { answers, notes: noted }));
+  if (judgements !== null) await writeFile(join(folder, JUDGEMENTS), judgements);
+  const kept = await keepOriginals(
+    folder,
+    exports.map(({ path, understood }) => ({ path, name: understood.path, sha256: understood.sha256 })),
+  );
+  if (!kept.ok) return kept;
+  return succeed([record, copy, ...noted, ...(judgements === null ? [] : [JUDGEMENTS]), "original/"]);
 }
 
 /** Copies of notes that the reading rested on, under their own names; equal names get a number. */

@@ -55,6 +55,10 @@ NEIGHBOURS = {
     "freezingTemperature, exact": ("degC", 3e-4),
     "densityEos80": ("kg m-3", 0.02),
     "depthFromPressureUnesco": ("m", 0.3),
+    "pressureFromDepthSaunders": ("dbar", 0.5),
+    "adiabaticLapseRateEos80": ("degC dbar-1", 3e-6),
+    "potentialTemperatureEos80": ("degC", 0.02),
+    "freezingTemperatureEos80": ("degC", 5e-3),
     "soundSpeedChenMillero": ("m s-1", 1.0),
     "soundSpeedDelGrosso": ("m s-1", 0.3),
 }
@@ -103,6 +107,9 @@ def library(given):
         "buoyancyFrequencySquared": np.concatenate([gsw.Nsquared(sa[k], ct[k], p[k], lat=lat[k])[0] for k in casts]),
         "densityFromSensors": gsw.rho(sa, ct, p), "freezingTemperature, exact": gsw.t_freezing(sa, p, 1.0),
         "densityEos80": gsw.rho(gsw.SR_from_SP(sp), gsw.CT_from_t(gsw.SR_from_SP(sp), t, p), p),
+        "pressureFromDepthSaunders": gsw.p_from_z(-depth, lat),
+        "adiabaticLapseRateEos80": 1e4 * gsw.adiabatic_lapse_rate_from_CT(sa, ct, p),  # K per Pa
+        "potentialTemperatureEos80": pt0, "freezingTemperatureEos80": gsw.t_freezing(sa, p, 1.0),
         "depthFromPressureUnesco": depth, "soundSpeedChenMillero": sound, "soundSpeedDelGrosso": sound,
     }
 
@@ -115,7 +122,9 @@ def places(given):
     box = (lon >= 260) & (lon <= 292) & (given["lat"] >= 3.4) & (given["lat"] <= 19.55) & (p > 3800)
     by_table = dict.fromkeys(("anomalyRatio", "absoluteSalinity", "salinityFromAbsolute", "densityFromSensors"), ~box)
     shallow = p < 500
-    return {**by_table, "densityEos80": shallow & (t > -2) & (sp < 40), "depthFromPressureUnesco": p > -1,
+    sea = (sp > 30) & (sp < 40) & (t > -2) & (t < 30)
+    return {**by_table, "pressureFromDepthSaunders": shallow, "adiabaticLapseRateEos80": shallow & sea,
+            "potentialTemperatureEos80": shallow & sea, "freezingTemperatureEos80": shallow & (sp > 4) & (sp < 40), "densityEos80": shallow & (t > -2) & (sp < 40), "depthFromPressureUnesco": p > -1,
             "soundSpeedChenMillero": shallow & (t > 0) & (sp < 40),
             "soundSpeedDelGrosso": shallow & (t > 0) & (t < 30) & (sp > 30) & (sp < 40)}
 

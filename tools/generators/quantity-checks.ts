@@ -24,6 +24,10 @@ const published: Readonly<Record<string, string>> = {
   soundSpeedChenMillero: "sound_speed_chen_millero_1977_m_s",
   depthFromPressure: "height_z_m",
   depthFromPressureUnesco: "depth_UNESCO1983_m",
+  pressureFromDepthSaunders: "pressure_saunders1981_dbar",
+  adiabaticLapseRateEos80: "adiabatic_lapse_rate_degC_dbar",
+  potentialTemperatureEos80: "potential_temperature_EOS80_t68_degC",
+  freezingTemperatureEos80: "freezing_point_EOS80_t68_degC",
   freezingTemperature: "t_freezing_exact_degC",
   oxygenSolubility: "oxygen_solubility_umol_kg",
 };

@@ -82,6 +82,10 @@ const results: Record<string, Float64Array> = {
   densityFromSensors: whole(core.densityColumn, ownSA, ownCT, p),
   densityEos80: whole(core.densityEos80Column, SP, t, p),
   depthFromPressureUnesco: byPlace(core.depthFromPressureUnescoColumn, [p], [lat]),
+  pressureFromDepthSaunders: byPlace(core.pressureFromDepthSaundersColumn, [depth], [lat]),
+  adiabaticLapseRateEos80: whole(core.adiabaticLapseRateEos80Column, SP, t, p),
+  potentialTemperatureEos80: whole(core.potentialTemperatureEos80Column, SP, t, p),
+  freezingTemperatureEos80: whole(core.freezingTemperatureEos80Column, SP, p),
   soundSpeedChenMillero: whole(core.soundSpeedChenMilleroColumn, SP, t, p),
   soundSpeedDelGrosso: whole(core.soundSpeedDelGrossoColumn, SP, t, p),
 };

@@ -95,6 +95,7 @@ export * from "./seawater/depth-from-density.ts";
 export * from "./seawater/depth-uncertainty.ts";
 export * from "./seawater/depth-unesco.ts";
 export * from "./seawater/freezing-temperature.ts";
+export * from "./seawater/freezing-temperature-eos80.ts";
 export * from "./seawater/haline-contraction.ts";
 export * from "./seawater/oxygen-solubility.ts";
 export {
@@ -102,7 +103,9 @@ export {
   potentialTemperature0Column,
   potentialTemperature0Range,
 } from "./seawater/potential-temperature.ts";
+export * from "./seawater/potential-temperature-eos80.ts";
 export * from "./seawater/practical-salinity.ts";
+export * from "./seawater/pressure-saunders.ts";
 export * from "./seawater/reference-salinity.ts";
 export * from "./seawater/sound-speed.ts";
 export * from "./seawater/sound-speed-chen-millero.ts";

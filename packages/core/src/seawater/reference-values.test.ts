@@ -9,9 +9,11 @@ import { densityEos80 } from "./density-eos80.ts";
 import { depthFromPressure, pressureFromDepth } from "./depth.ts";
 import { depthFromPressureUnesco } from "./depth-unesco.ts";
 import { freezingConservativeTemperature, freezingTemperature } from "./freezing-temperature.ts";
+import { freezingTemperatureEos80 } from "./freezing-temperature-eos80.ts";
 import { halineContraction } from "./haline-contraction.ts";
 import { oxygenSolubility } from "./oxygen-solubility.ts";
 import { potentialTemperature0 } from "./potential-temperature.ts";
+import { adiabaticLapseRateEos80, potentialTemperatureEos80 } from "./potential-temperature-eos80.ts";
 import { practicalSalinity } from "./practical-salinity.ts";
 import {
   pressureDenominator,
@@ -19,13 +21,14 @@ import {
   pressureNumerator,
   temperatureRatio,
 } from "./practical-salinity-scale.ts";
+import { pressureFromDepthSaunders } from "./pressure-saunders.ts";
 import { referenceSalinity } from "./reference-salinity.ts";
 import { soundSpeed } from "./sound-speed.ts";
 import { soundSpeedChenMillero } from "./sound-speed-chen-millero.ts";
 import { soundSpeedDelGrosso } from "./sound-speed-del-grosso.ts";
 import { specificConductance25, specificConductance25Pss78 } from "./specific-conductance.ts";
 import { spiciness0 } from "./spiciness.ts";
-import { temperatureFrom68 } from "./temperature-scale.ts";
+import { temperatureFrom68, temperatureTo68 } from "./temperature-scale.ts";
 import { thermalExpansion } from "./thermal-expansion.ts";
 
 type Entry = {
@@ -67,6 +70,12 @@ const equations: Record<string, Equation> = {
     1e8 / densityEos80(35, 0, i("p_dbar")),
   "specific_volume_EOS80_1e-3_m3_kg": (i) =>
     1000 / densityEos80(i("S"), temperatureFrom68(i("t68_degC")), i("p_dbar")),
+  adiabatic_lapse_rate_degC_dbar: (i) =>
+    temperatureTo68(adiabaticLapseRateEos80(i("S"), temperatureFrom68(i("t68_degC")), i("p_dbar"))),
+  potential_temperature_EOS80_t68_degC: (i) =>
+    temperatureTo68(potentialTemperatureEos80(i("S"), temperatureFrom68(i("t68_degC")), i("p_dbar"))),
+  freezing_point_EOS80_t68_degC: (i) => temperatureTo68(freezingTemperatureEos80(i("S"), i("p_dbar"))),
+  pressure_saunders1981_dbar: (i) => pressureFromDepthSaunders(i("depth_m"), i("lat_degN")),
   sound_speed_chen_millero_1977_m_s: (i) =>
     soundSpeedChenMillero(i("S"), temperatureFrom68(i("t68_degC")), i("p_dbar")),
   density_TEOS10_kg_m3: (i) => density(i("SA_g_kg"), i("CT_degC"), i("p_dbar")),
@@ -83,13 +92,7 @@ const equations: Record<string, Equation> = {
 };
 
 /** Quantities of the file that this package does not compute. */
-const elsewhere = [
-  "absolute_salinity_from_SP_g_kg",
-  "adiabatic_lapse_rate_degC_dbar",
-  "freezing_point_EOS80_t68_degC",
-  "potential_temperature_EOS80_t68_degC",
-  "pressure_saunders1981_dbar",
-];
+const elsewhere = ["absolute_salinity_from_SP_g_kg"];
 
 test("every quantity of the check values is computed here or named as not computed", () => {
   const found = [...new Set(entries.map((entry) => entry.quantity))].sort();

@@ -37,7 +37,12 @@ describe.each([
       const check = await runWherry(["check", "result", "--rules", "cf", "csv", "us-template", "--json"], {
         cwd: folder,
       });
-      const { files } = JSON.parse(check.stdout) as { files: { findings: { level: string }[] }[] };
+      const { files, skipped } = JSON.parse(check.stdout) as {
+        files: { findings: { level: string }[] }[];
+        skipped: string[];
+      };
+      // what describes a table is read with it
+      expect(skipped.filter((path) => path.endsWith("-metadata.json"))).toEqual([]);
       const checked = readdirSync(join(folder, "result")).filter((name) => /\.(nc|csv)$/.test(name));
       expect(files).toHaveLength(checked.length);
       const findings = files.flatMap((file) => file.findings).filter(({ level }) => level !== "advice");

@@ -3,7 +3,8 @@ export type { Answered, AskedMatter, AskedTopic, Asking, ReadContext, Recognitio
 export { type BagDigests, bagDigests, isKnownAlgorithm } from "./bagit/digests.ts";
 export { type Bag, holdsBag, isPayload, openBag } from "./bagit/open-bag.ts";
 export { type CfDsgContext, readCfDsg } from "./cf-dsg/read-cf-dsg.ts";
-export { metadataName, readCsvw } from "./csvw/read-csvw.ts";
+export { metadataName } from "./csvw/metadata-name.ts";
+export { readCsvw } from "./csvw/read-csvw.ts";
 export {
   type ContainedFile,
   type Container,

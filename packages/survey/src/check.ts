@@ -1,4 +1,5 @@
 import { type Problem, type Result, succeed } from "@wherry/core";
+import { metadataName } from "@wherry/formats";
 import { type CheckedFile, type Rule, type Waiver, waiverDesk, waiversOf } from "@wherry/validator";
 import { readJson } from "./json-file.ts";
 import { type Bench, benchOf, findUnits, type JudgingChoice, judgeUnit, type Unit } from "./judge-files.ts";
@@ -50,6 +51,8 @@ export async function checkEach(
   const desk = waiverDesk(waivers.value, { now, file: options.waivers ?? "" });
   const problems = [...missing];
   const skipped: string[] = [];
+  // they are read with their tables
+  const descriptions = new Set(units.map(({ path }) => metadataName(path)));
   const checkers = await startCheckers(Math.min(jobs, units.length), options, bench.value);
   try {
     const ahead: ReturnType<Judge>[] = [];
@@ -65,8 +68,8 @@ export async function checkEach(
       }
       const verdicts = await ahead.shift()!;
       if (!verdicts.ok) problems.push(...verdicts.problems);
-      else if (verdicts.value === null) skipped.push(unit.path);
-      else for (const file of verdicts.value) await take(desk.judge(file));
+      else if (verdicts.value !== null) for (const file of verdicts.value) await take(desk.judge(file));
+      else if (!descriptions.has(unit.path)) skipped.push(unit.path);
     }
   } finally {
     await checkers.close();

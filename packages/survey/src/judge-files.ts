@@ -1,6 +1,7 @@
 import { readFile, stat } from "node:fs/promises";
 import { extname } from "node:path";
 import { fail, nearestNames, type Problem, type Result, succeed } from "@wherry/core";
+import { metadataName } from "@wherry/formats";
 import {
   type CheckedFile,
   checkFile,
@@ -129,7 +130,6 @@ const packages = () => import("./package-input.ts");
 const NETCDF = new Set([".nc", ".nc4", ".cdf"]);
 
 /** Where CSV on the Web looks for the description of a table, without other word. */
-const metadataOf = (path: string): string => `${path}-metadata.json`;
 
 const exists = (path: string): Promise<boolean> => stat(path).then(Boolean, () => false);
 
@@ -156,7 +156,7 @@ async function verdictsOn(
   if (kind === "package") return (await packages()).checkPackageFolder(path, context);
   if (kind === "archive") return (await packages()).checkPackageArchive(path, named, context);
   const ending = extname(path).toLowerCase();
-  const described = ending === ".csv" && (await exists(metadataOf(path)));
+  const described = ending === ".csv" && (await exists(metadataName(path)));
   if (!named && !NETCDF.has(ending) && !described) return null;
   return [await (ending === ".csv" ? checkCsv : checkNetcdf)({ path, ...context })];
 }
@@ -179,9 +179,9 @@ async function checkNetcdf(context: FileContext): Promise<CheckedFile> {
 
 async function checkCsv(context: FileContext): Promise<CheckedFile> {
   const { path } = context;
-  const described = await exists(metadataOf(path));
+  const described = await exists(metadataName(path));
   return checkFile(await readFile(path), {
     ...context,
-    metadata: described ? await readFile(metadataOf(path)) : null,
+    metadata: described ? await readFile(metadataName(path)) : null,
   });
 }

@@ -4,9 +4,7 @@ import type { UnderstoodFile } from "../understood.ts";
 import { datasetOfTable } from "./csvw-dataset.ts";
 import { readCsvwMetadata } from "./csvw-metadata.ts";
 import { readCsvwRows } from "./csvw-rows.ts";
-
-/** Name of the document that describes a CSV file and lies beside it. */
-export const metadataName = (path: string): string => `${path}-metadata.json`;
+import { metadataName } from "./metadata-name.ts";
 
 /**
  * Casts of a CSV file with the document that describes it (CSV on the Web), as our own products are: the columns' standard

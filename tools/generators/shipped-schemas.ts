@@ -3,6 +3,7 @@ import { createRequire } from "node:module";
 import { join } from "node:path";
 import { schemasOfDocuments } from "@wherry/validator";
 import { Ajv2020 } from "ajv/dist/2020.js";
+import { transform } from "esbuild";
 
 type Write = (ajv: Ajv2020, names: Record<string, string>) => string;
 
@@ -13,29 +14,33 @@ const { default: standaloneCode } = createRequire(import.meta.url)("ajv/dist/sta
 
 const NAME = "packages/validator/src/engine/shipped-schemas.generated.ts";
 
-/** The JSON Schemas of the rule documents that ship, compiled to functions: compiling takes longer than most checks. */
+/**
+ * The JSON Schemas of the rule documents that ship, compiled to functions, since compiling takes longer than most
+ * checks. Only whether a value fits is asked: under `not`, ajv makes no texts and places of what does not.
+ */
 export async function generateShippedSchemas(root: string): Promise<string[]> {
   const ajv = new Ajv2020({
     strict: false,
     validateFormats: false,
     messages: false,
     logger: false,
-    code: { source: true, esm: true, lines: true },
+    code: { source: true, esm: true },
   });
-  const keys = [...schemasOfDocuments.keys()];
-  const names = Object.fromEntries(keys.map((key, index) => [`fits${index}`, key]));
-  for (const [key, schema] of schemasOfDocuments) ajv.addSchema(schema, key);
-  const code = standaloneCode(ajv, names);
-  if (code.includes("require(")) throw new Error("a schema needs a part of ajv at run time; bundle it");
-  const table = keys.map((key, index) => `  ${JSON.stringify(key)}: fits${index},`).join("\n");
+  const names = new Map<string, string>();
+  const table = [...schemasOfDocuments].map(([key, schema]) => {
+    const text = JSON.stringify(schema);
+    const name = names.get(text) ?? `fits${names.size}`;
+    if (!names.has(text)) ajv.addSchema({ not: { not: schema } }, name);
+    names.set(text, name);
+    return `${JSON.stringify(key)}: ${name},`;
+  });
+  const compiled = standaloneCode(ajv, Object.fromEntries([...names.values()].map((name) => [name, name])));
+  if (compiled.includes("require(")) throw new Error("a schema needs a part of ajv at run time; bundle it");
+  const whole = `${compiled.replaceAll("export const ", "const ")}\nexport const shippedSchemas = {${table.join("\n")}};`;
+  const { code } = await transform(whole, { minify: true, treeShaking: true, format: "esm", lineLimit: 110 });
   const text = `// @ts-nocheck
 // Schemas of the rule documents that ship, compiled. Made by tools/generate.ts; change the documents, not this file.
-${code.replace('"use strict";', "").trim()}
-
-export const shippedSchemas: Readonly<Record<string, (value: unknown) => boolean>> = {
-${table}
-};
-`;
+${code.replace('"use strict";', "")}`;
   await writeFile(join(root, NAME), text);
   return [NAME];
 }

@@ -10,17 +10,17 @@ export interface Candidate {
   readonly quick?: { readonly error: number; readonly fill: Fill };
 }
 
-/** A candidate whose column is computed whole, once. */
-export function ofColumn(name: string, column: () => Float64Array): Candidate {
-  let made: Float64Array | undefined;
-  return {
-    name,
-    fill(from, to, out) {
-      made ??= column();
-      out.set(made.subarray(from, to));
-    },
-  };
-}
+/** An equation as core has it for columns: three inputs and the result, of equal length. */
+export type Equation = (a: Float64Array, b: Float64Array, c: Float64Array, out: Float64Array) => void;
+
+/** The three inputs of an equation, on the rows of the stored column. */
+export type Columns = readonly [Float64Array, Float64Array, Float64Array];
+
+/** The candidate that an equation gives. */
+export const byEquation = (name: string, equation: Equation, [a, b, c]: Columns): Candidate => ({
+  name,
+  fill: (from, to, out) => equation(a.subarray(from, to), b.subarray(from, to), c.subarray(from, to), out),
+});
 
 export interface Disagreement {
   readonly equation: string;

@@ -6,7 +6,7 @@ import {
 } from "@wherry/core";
 import type { DatasetView } from "../engine/dataset-view.ts";
 import type { VariableView } from "../engine/variable-view.ts";
-import { type Candidate, PIECE } from "./compare.ts";
+import { type Candidate, type Equation, PIECE } from "./compare.ts";
 import { onto } from "./onto.ts";
 import { type Kind, only, type Quantity } from "./quantity.ts";
 import { QUICK_ERROR, quickTemperature } from "./quick-temperature.ts";
@@ -171,9 +171,6 @@ function fillAbsoluteSalinity({ SP, p, positions }: Water, from: number, to: num
   }
 }
 
-/** An equation of TEOS-10 as a column twin: Absolute Salinity, Conservative Temperature, pressure, result. */
-type TeosColumn = (SA: Float64Array, CT: Float64Array, p: Float64Array, out: Float64Array) => void;
-
 const kept = new WeakMap<Water, { SA: Float64Array; CT: Float64Array }>();
 
 /** Absolute Salinity and quick Conservative Temperature of all rows, kept for the columns that need them. */
@@ -194,8 +191,8 @@ function quickWater(water: Water): { SA: Float64Array; CT: Float64Array } {
   return known;
 }
 
-/** The way to compute a quantity by its equation of TEOS-10. */
-export const teosCandidate = (name: string, water: Water, kind: Kind, equation: TeosColumn): Candidate => ({
+/** The way to compute a quantity by its equation of TEOS-10, from Absolute Salinity, Conservative Temperature, pressure. */
+export const teosCandidate = (name: string, water: Water, kind: Kind, equation: Equation): Candidate => ({
   name,
   fill(from, to, out) {
     const [SA, CT] = [new Float64Array(to - from), new Float64Array(to - from)];

@@ -1,5 +1,5 @@
 import { densityColumn, densityEos80Column } from "@wherry/core";
-import type { Candidate } from "../../physics/compare.ts";
+import { byEquation } from "../../physics/compare.ts";
 import { claimsOf, teosCandidate, waterOn } from "../../physics/water.ts";
 import { recomputedRule } from "./recomputed.ts";
 
@@ -28,7 +28,7 @@ export const density = recomputedRule({
     const claims = claimsOf(target.variable);
     const [old, present] = [isOld.test(claims), isNew.test(claims)];
     const named = old !== present;
-    const { SP, t, p, positions } = water;
+    const columns = [water.SP, water.t, water.p] as const;
     const atlas = teosCandidate("TEOS-10", water, "density", densityColumn);
     const reference = teosCandidate(
       "TEOS-10 with Reference Salinity",
@@ -36,24 +36,15 @@ export const density = recomputedRule({
       "density",
       densityColumn,
     );
-    const eos80: Candidate = {
-      name: "EOS-80",
-      fill: (from, to, out) =>
-        densityEos80Column(SP.subarray(from, to), t.subarray(from, to), p.subarray(from, to), out),
-    };
+    const eos80 = byEquation("EOS-80", densityEos80Column, columns);
     return {
       candidates: [
-        ...(named && old ? [] : positions === null ? [reference] : [atlas, reference]),
+        ...(named && old ? [] : water.positions === null ? [reference] : [atlas, reference]),
         ...(named && present ? [] : [eos80]),
       ],
       inputs: water.inputs,
-      recompute: (input, change) => {
-        const of = (kind: string, values: Float64Array) =>
-          kind === input.kind ? values.map(change) : values;
-        const out = new Float64Array(SP.length);
-        densityEos80Column(of("salinity", SP), of("temperature", t), of("pressure", p), out);
-        return out;
-      },
+      columns,
+      equation: densityEos80Column,
       named,
     };
   },

@@ -1,7 +1,14 @@
 import type { DatasetView } from "../../engine/dataset-view.ts";
 import type { Citation } from "../../engine/finding.ts";
 import { defineRule, type FailingExample, type Report, type Rule } from "../../engine/rule.ts";
-import { type Candidate, nearestDisagreement, ofColumn, type Tolerance } from "../../physics/compare.ts";
+import {
+  byEquation,
+  type Candidate,
+  type Columns,
+  type Equation,
+  nearestDisagreement,
+  type Tolerance,
+} from "../../physics/compare.ts";
 import type { Kind, Quantity } from "../../physics/quantity.ts";
 import { quantity, variablesOf } from "../../physics/quantity.ts";
 import { layerTolerance, storageTolerance } from "../../physics/tolerance.ts";
@@ -12,12 +19,14 @@ import { houseClause, PHYSICS, rounded } from "./house.ts";
 export interface Ways {
   readonly candidates: readonly Candidate[];
   readonly inputs: readonly Quantity[];
+  /** The inputs on the rows of the stored column. */
+  readonly columns: Columns;
+  /** Gives the column from its inputs, nearly enough to see an input in another unit than the file says. */
+  readonly equation: Equation;
   /** Whether the file itself names the equation. */
   readonly named: boolean;
   /** Added to the tolerance row by row. */
   readonly perRow?: Float64Array;
-  /** The column with one input changed, for inputs in another unit than the file says. */
-  readonly recompute?: (input: Quantity, change: (value: number) => number) => Float64Array;
 }
 
 type Key = "differs" | "column" | "unit";
@@ -45,7 +54,7 @@ const added = (a: Float64Array | null, b: Float64Array | undefined): Float64Arra
 /** The slip of a unit, of an input or of the column itself, with which nearly all values come out as stored. */
 function slipOf(
   target: Quantity,
-  { candidates, inputs, recompute }: Ways,
+  { candidates, inputs, columns, equation }: Ways,
   tolerance: Tolerance,
 ): { variable: string; name: string } | null {
   const fits = (values: Float64Array, ways: readonly Candidate[]): boolean => {
@@ -54,11 +63,11 @@ function slipOf(
   };
   for (const { name, mend } of UNIT_SLIPS[target.kind] ?? [])
     if (fits(target.values.map(mend), candidates)) return { variable: target.variable.name, name };
-  if (recompute === undefined) return null;
-  for (const input of inputs) {
-    const at = (name: string, change: (value: number) => number) => [
-      ofColumn(name, () => recompute(input, change)),
-    ];
+  for (const [index, input] of inputs.entries()) {
+    const at = (name: string, change: (value: number) => number) => {
+      const [a, b, c] = columns.map((values, i) => (i === index ? values.map(change) : values));
+      return [byEquation(name, equation, [a!, b!, c!])];
+    };
     // a column computed as if at the surface fits every small pressure: that is no slip of its unit
     if (
       input.kind === "pressure" &&

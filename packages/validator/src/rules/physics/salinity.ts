@@ -47,13 +47,8 @@ export const salinity = recomputedRule({
     const p = await onto(dataset, pressure, target.variable);
     if (C === null || t === null || p === null) return null;
     return {
-      recompute: (input, change) => {
-        const of = (kind: string, values: Float64Array) =>
-          kind === input.kind ? values.map(change) : values;
-        const out = new Float64Array(C.length);
-        practicalSalinityColumn(of("conductivity", C), of("temperature", t), of("pressure", p), out);
-        return out;
-      },
+      columns: [C, t, p],
+      equation: practicalSalinityColumn,
       candidates: temperatureReadings(temperature, t).map((reading, index) => ({
         name: index === 0 ? "PSS-78" : "PSS-78 with temperatures on IPTS-68",
         fill: (from, to, out) => {

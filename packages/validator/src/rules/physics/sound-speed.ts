@@ -1,5 +1,5 @@
 import { soundSpeedChenMilleroColumn, soundSpeedColumn, soundSpeedDelGrossoColumn } from "@wherry/core";
-import type { Candidate } from "../../physics/compare.ts";
+import { byEquation } from "../../physics/compare.ts";
 import { claimsOf, teosCandidate, waterOn } from "../../physics/water.ts";
 import { recomputedRule } from "./recomputed.ts";
 
@@ -32,28 +32,18 @@ export const soundSpeed = recomputedRule({
     if (OTHER.test(claims)) return null;
     const water = await waterOn(dataset, target.variable);
     if (water === null) return null;
-    const { SP, t, p } = water;
-    type Column = typeof soundSpeedDelGrossoColumn;
-    const bySalinity = (name: string, column: Column): Candidate => ({
-      name,
-      fill: (from, to, out) => column(SP.subarray(from, to), t.subarray(from, to), p.subarray(from, to), out),
-    });
+    const columns = [water.SP, water.t, water.p] as const;
     const all = [
       teosCandidate("TEOS-10", water, "soundSpeed", soundSpeedColumn),
-      bySalinity("Chen and Millero", soundSpeedChenMilleroColumn),
-      bySalinity("Del Grosso", soundSpeedDelGrossoColumn),
+      byEquation("Chen and Millero", soundSpeedChenMilleroColumn, columns),
+      byEquation("Del Grosso", soundSpeedDelGrossoColumn, columns),
     ];
     const named = NAMES.filter(([, pattern]) => pattern.test(claims)).map(([name]): string => name);
     return {
       candidates: named.length === 0 ? all : all.filter(({ name }) => named.includes(name)),
       inputs: water.inputs,
-      recompute: (input, change) => {
-        const of = (kind: string, values: Float64Array) =>
-          kind === input.kind ? values.map(change) : values;
-        const out = new Float64Array(SP.length);
-        soundSpeedChenMilleroColumn(of("salinity", SP), of("temperature", t), of("pressure", p), out);
-        return out;
-      },
+      columns,
+      equation: soundSpeedChenMilleroColumn,
       named: named.length === 1,
     };
   },
